@@ -1,0 +1,17 @@
+package boreledger.drivers.capture;
+
+import boreledger.drivers.line.LineEvent;
+import java.util.List;
+
+/**
+ * A capture file, read completely.
+ *
+ * @param fileName the file's name without its folder
+ * @param chunks what the line delivered, in order
+ */
+public record Capture(String fileName, CaptureHeader header, List<LineEvent.Chunk> chunks) {
+  /** Takes a copy of the list. */
+  public Capture {
+    chunks = List.copyOf(chunks);
+  }
+}

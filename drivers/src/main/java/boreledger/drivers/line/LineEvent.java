@@ -1,0 +1,21 @@
+package boreledger.drivers.line;
+
+/**
+ * What a line has to say at one moment.
+ *
+ * <p>Times are seconds on the line's own clock: since the port was opened, or since the start of a
+ * capture. They never run backwards.
+ */
+public sealed interface LineEvent {
+  /** When it happened, in seconds on the line's clock. */
+  double tS();
+
+  /** Bytes arrived; a chunk is cut wherever the wire happened to pause and means nothing itself. */
+  record Chunk(double tS, Bytes bytes) implements LineEvent {}
+
+  /** Nothing arrived for the time waited. */
+  record Quiet(double tS) implements LineEvent {}
+
+  /** No more will ever come: the capture is played out, or the line was closed from this side. */
+  record End(double tS) implements LineEvent {}
+}

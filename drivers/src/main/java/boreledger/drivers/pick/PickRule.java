@@ -1,0 +1,17 @@
+package boreledger.drivers.pick;
+
+import boreledger.drivers.decoder.Sample;
+import java.util.List;
+
+/** How samples become a reading: {@code press}, {@code settle} or {@code rock}. */
+public interface PickRule {
+  /** Every event that this sample completes, in order. */
+  List<PickEvent> accept(Sample sample);
+
+  /**
+   * Every event that the end of the stream completes.
+   *
+   * @param tS the time of the end, in seconds on the line's clock
+   */
+  List<PickEvent> end(double tS);
+}

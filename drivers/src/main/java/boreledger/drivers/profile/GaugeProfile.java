@@ -1,0 +1,33 @@
+package boreledger.drivers.profile;
+
+import boreledger.drivers.decoder.LengthUnit;
+
+/**
+ * A gauge as its profile file describes it: how its line is set, how its bytes are cut and decoded,
+ * and how its samples become a reading.
+ *
+ * @param source the file's name and exact text, kept in the ledger
+ * @param name what a person calls it
+ * @param reads whether values are deviations from the setting or sizes
+ * @param unit the unit of values that carry none of their own
+ * @param resolutionMm the step of its last digit, in millimetres; positive
+ * @param maxErrorMm its maximum permissible error of one displacement, in millimetres; positive
+ * @param repeatabilityMm the standard deviation of repeated readings, in millimetres; null when the
+ *     profile does not say
+ * @param line settings of a serial line
+ * @param frame how bytes are cut
+ * @param decode how a frame becomes a value
+ * @param pick how samples become a reading
+ */
+public record GaugeProfile(
+    ProfileSource source,
+    String name,
+    Reads reads,
+    LengthUnit unit,
+    double resolutionMm,
+    double maxErrorMm,
+    Double repeatabilityMm,
+    LineSettings line,
+    FrameSpec frame,
+    DecodeSpec decode,
+    PickSpec pick) {}

@@ -1,0 +1,16 @@
+/** Lines, framers, decoders, gauge profiles, pick rules and the capture queue. */
+module boreledger.drivers {
+  requires boreledger.calc;
+  requires com.fasterxml.jackson.databind;
+  requires com.fazecast.jSerialComm;
+  requires org.tomlj;
+
+  exports boreledger.drivers.capture;
+  exports boreledger.drivers.decoder;
+  exports boreledger.drivers.file;
+  exports boreledger.drivers.framer;
+  exports boreledger.drivers.gauge;
+  exports boreledger.drivers.line;
+  exports boreledger.drivers.pick;
+  exports boreledger.drivers.profile;
+}
