@@ -9,6 +9,16 @@ public interface PickRule {
   List<PickEvent> accept(Sample sample);
 
   /**
+   * Every event that silence up to now completes. Without this call the next sample or the end
+   * completes it, the same but later.
+   *
+   * @param tS the time now, in seconds on the line's clock
+   */
+  default List<PickEvent> quiet(double tS) {
+    return List.of();
+  }
+
+  /**
    * Every event that the end of the stream completes.
    *
    * @param tS the time of the end, in seconds on the line's clock
