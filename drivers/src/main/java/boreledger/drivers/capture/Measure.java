@@ -1,5 +1,7 @@
 package boreledger.drivers.capture;
 
+import com.fasterxml.jackson.annotation.JsonValue;
+
 /** The kinds of measurement a session can hold. */
 public enum Measure {
   /** Bore diameters against a setting ring. */
@@ -16,6 +18,7 @@ public enum Measure {
   }
 
   /** The word in files and on the command line. */
+  @JsonValue
   public String word() {
     return word;
   }
