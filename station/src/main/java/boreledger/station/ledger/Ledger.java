@@ -8,6 +8,7 @@ import java.security.SecureRandom;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
@@ -97,7 +98,7 @@ public final class Ledger implements AutoCloseable {
         for (EntryBody body : bodies) {
           next = insert(next, EntryJson.write(body));
         }
-        connection.commit();
+        execute("COMMIT");
       } catch (SQLException | LedgerFault e) {
         rollbackAfter(e);
         throw e;
@@ -130,7 +131,7 @@ public final class Ledger implements AutoCloseable {
               EntryJson.write(
                   new EntryBody.LedgerMade(
                       EntryBody.FORMAT, HexFormat.of().formatHex(id), Instant.now())));
-      connection.commit();
+      execute("COMMIT");
     } catch (SQLException e) {
       rollbackAfter(e);
       throw e;
@@ -149,13 +150,20 @@ public final class Ledger implements AutoCloseable {
     return after;
   }
 
+  // The lock is taken when the transaction begins: two writers meet at the door, not midway.
   private void begin() throws SQLException {
-    connection.setAutoCommit(false);
+    execute("BEGIN IMMEDIATE");
+  }
+
+  private void execute(String sql) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
   }
 
   private void rollbackAfter(Exception first) {
     try {
-      connection.rollback();
+      execute("ROLLBACK");
     } catch (SQLException second) {
       first.addSuppressed(second);
     }
@@ -181,8 +189,6 @@ public final class Ledger implements AutoCloseable {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(SQLiteConfig.JournalMode.WAL);
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-    // The lock is taken when a transaction begins: two writers then meet at the door, not midway.
-    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
     config.setBusyTimeout(BUSY_TIMEOUT_MS);
     return config;
   }
