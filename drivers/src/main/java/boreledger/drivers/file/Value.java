@@ -34,7 +34,15 @@ public final class Value {
 
   /** The text, not blank. */
   public String string() throws FileProblem {
-    if (!content.isString() || content.getString().isBlank()) {
+    if (text().isBlank()) {
+      throw expected("a text");
+    }
+    return text();
+  }
+
+  /** The text, which may be blank. */
+  public String text() throws FileProblem {
+    if (!content.isString()) {
       throw expected("a text");
     }
     return content.getString();

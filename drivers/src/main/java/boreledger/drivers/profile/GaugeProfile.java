@@ -1,6 +1,7 @@
 package boreledger.drivers.profile;
 
 import boreledger.drivers.decoder.LengthUnit;
+import java.util.Set;
 
 /**
  * A gauge as its profile file describes it: how its line is set, how its bytes are cut and decoded,
@@ -12,6 +13,8 @@ import boreledger.drivers.decoder.LengthUnit;
  * @param unit the unit of values that carry none of their own
  * @param resolutionMm the step of its last digit, in millimetres; positive
  * @param maxErrorMm its maximum permissible error of one displacement, in millimetres; positive
+ * @param maxErrorIncludes what {@code maxErrorMm} already includes; empty when the profile does not
+ *     say
  * @param repeatabilityMm the standard deviation of repeated readings, in millimetres; null when the
  *     profile does not say
  * @param line settings of a serial line
@@ -26,8 +29,14 @@ public record GaugeProfile(
     LengthUnit unit,
     double resolutionMm,
     double maxErrorMm,
+    Set<MaxErrorPart> maxErrorIncludes,
     Double repeatabilityMm,
     LineSettings line,
     FrameSpec frame,
     DecodeSpec decode,
-    PickSpec pick) {}
+    PickSpec pick) {
+  /** Takes a copy of the set. */
+  public GaugeProfile {
+    maxErrorIncludes = Set.copyOf(maxErrorIncludes);
+  }
+}

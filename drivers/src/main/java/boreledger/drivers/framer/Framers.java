@@ -1,0 +1,16 @@
+package boreledger.drivers.framer;
+
+import boreledger.drivers.profile.FrameSpec;
+
+/** Makes the framer that a profile asks for. */
+public final class Framers {
+  private Framers() {}
+
+  /** A new framer, at the start of a stream. */
+  public static Framer of(FrameSpec spec) {
+    if (spec instanceof FrameSpec.Delimited delimited) {
+      return new DelimitedFramer(delimited);
+    }
+    return new FixedFramer((FrameSpec.Fixed) spec);
+  }
+}
