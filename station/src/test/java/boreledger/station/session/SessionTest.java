@@ -32,6 +32,7 @@ import java.sql.DriverManager;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -239,6 +240,7 @@ class SessionTest {
         LengthUnit.MM,
         0.001,
         0.002,
+        Set.of(),
         null,
         LineSettings.DEFAULT,
         null,
