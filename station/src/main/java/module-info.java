@@ -9,8 +9,15 @@ module boreledger.station {
   requires javafx.controls;
   requires org.xerial.sqlitejdbc;
 
+  opens boreledger.station.app to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.cli to
+      com.fasterxml.jackson.databind,
+      info.picocli;
   opens boreledger.station.ledger to
       com.fasterxml.jackson.databind;
   opens boreledger.station.plan to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.results to
       com.fasterxml.jackson.databind;
 }

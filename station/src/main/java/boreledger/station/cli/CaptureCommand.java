@@ -3,6 +3,7 @@ package boreledger.station.cli;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.app.LiveGauging;
+import boreledger.station.app.Play;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
@@ -38,9 +39,10 @@ final class CaptureCommand implements Callable<Integer> {
   @Override
   public Integer call() throws FileProblem, UsageProblem, LineFault, LedgerFault {
     try (LiveGauging gauging = LiveGauging.prepare(live.request(ledger))) {
-      Interruption interruption = Interruption.stopping(gauging::stop);
+      Play play = new Play(new ProgressLines(answer));
+      Interruption interruption = Interruption.stopping(play::stop);
       try {
-        JobResults results = gauging.run(new ProgressLines(answer));
+        JobResults results = gauging.run(play);
         answer.print(results, ResultsText.of(results));
         int status = ExitStatus.attentionIf(results.attention());
         interruption.endWith(status);

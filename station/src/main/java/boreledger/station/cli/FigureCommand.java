@@ -11,10 +11,7 @@ import picocli.CommandLine.Spec;
     name = "figure",
     synopsisSubcommandLabel = "FIGURE",
     description = "Works something out without a ledger.",
-    footer = {
-      "",
-      "Example: boreledger figure gap-change --from 96.061,96.047 --to 96.020,96.012"
-    },
+    footer = {"", "Example: boreledger figure gap-change --from 96.061,96.047 --to 96.020,96.012"},
     subcommands = {GapChangeFigure.class, TiltFigure.class})
 final class FigureCommand implements Runnable {
   @Spec private CommandSpec spec;

@@ -4,6 +4,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.station.app.LiveRequest;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -80,7 +81,7 @@ final class LiveOptions {
   /** The words for completion and help. */
   static final class MeasureWords implements Iterable<String> {
     @Override
-    public java.util.Iterator<String> iterator() {
+    public Iterator<String> iterator() {
       List<String> words = Arrays.stream(Measure.values()).map(Measure::word).toList();
       return words.iterator();
     }
