@@ -44,7 +44,24 @@ public final class PumphouseThree {
         List.of(Axis.THRUST, Axis.PIN),
         List.of(top(), second(), oilRail()),
         new Running(190, 160, 130, 0.05),
-        List.of(fresh(), worn(), oval()));
+        List.of(freshBore(), worn(), oval()));
+  }
+
+  /** The same engine as if it had cylinder 1 only, with nothing that asks for attention. */
+  public static Engine fresh() {
+    Engine three = engine();
+    return new Engine(
+        "Pumphouse one",
+        three.nominalMm(),
+        three.strokeMm(),
+        three.bench(),
+        three.settingUncertaintyMm(),
+        three.limits(),
+        three.depthsMm(),
+        three.axes(),
+        three.rings(),
+        three.running(),
+        List.of(freshBore()));
   }
 
   /** The zero walks by 2 µm while a session of this length lasts. */
@@ -64,7 +81,7 @@ public final class PumphouseThree {
     return limits;
   }
 
-  private static BoreShape fresh() {
+  private static BoreShape freshBore() {
     return BoreShape.round(PLANES_MM, new double[] {96.0134, 96.0126, 96.0121})
         .plus(BoreShape.oval(PLANES_MM, new double[] {0.0036, 0.0028, 0.0022}, 20));
   }

@@ -21,7 +21,19 @@ public interface Wire {
     };
   }
 
-  /** The same with the unit behind it. */
+  /**
+   * A gauge that reads size: it is asked to show a deviation and sends the size that goes with it.
+   *
+   * @param settingNowMm size of the setting ring at its temperature
+   */
+  static Wire sizeMm(int decimals, BigDecimal settingNowMm) {
+    return mm -> {
+      BigDecimal size = rounded(mm + settingNowMm.doubleValue(), decimals);
+      return new Sent(signed(size) + "\r\n", size.subtract(settingNowMm));
+    };
+  }
+
+  /** A sign, decimals in millimetres, the unit, carriage return and line feed. */
   static Wire signedMmWithUnit(int decimals) {
     return mm -> {
       BigDecimal value = rounded(mm, decimals);
