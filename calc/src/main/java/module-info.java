@@ -2,5 +2,11 @@
 module boreledger.calc {
   requires org.apache.commons.statistics.distribution;
 
+  exports boreledger.calc.bore;
+  exports boreledger.calc.decision;
+  exports boreledger.calc.geometry;
+  exports boreledger.calc.input;
+  exports boreledger.calc.ring;
   exports boreledger.calc.rock;
+  exports boreledger.calc.uncertainty;
 }

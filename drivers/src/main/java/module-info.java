@@ -13,4 +13,6 @@ module boreledger.drivers {
   exports boreledger.drivers.line;
   exports boreledger.drivers.pick;
   exports boreledger.drivers.profile;
+  exports boreledger.drivers.queue;
+  exports boreledger.drivers.serial;
 }

@@ -3,8 +3,21 @@ module boreledger.station {
   requires boreledger.calc;
   requires boreledger.drivers;
   requires com.fasterxml.jackson.databind;
+  requires com.fasterxml.jackson.datatype.jsr310;
   requires info.picocli;
   requires java.sql;
   requires javafx.controls;
   requires org.xerial.sqlitejdbc;
+
+  opens boreledger.station.app to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.cli to
+      com.fasterxml.jackson.databind,
+      info.picocli;
+  opens boreledger.station.ledger to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.plan to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.results to
+      com.fasterxml.jackson.databind;
 }

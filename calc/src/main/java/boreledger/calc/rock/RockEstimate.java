@@ -1,7 +1,12 @@
 package boreledger.calc.rock;
 
+import java.util.List;
+
 /** What a rocked record says about the diameter: a value with its uncertainty, or what it lacks. */
 public sealed interface RockEstimate {
+  /** How many times the gauge passed through square. */
+  int rocks();
+
   /**
    * A value.
    *
@@ -9,9 +14,27 @@ public sealed interface RockEstimate {
    * @param valueMm the gauge's value square to the bore, in millimetres
    * @param standardUncertaintyMm its standard uncertainty from the samples, in millimetres
    * @param rocks how many times the gauge passed through square
+   * @param vertices those passes in order of time, to be shown; empty when not kept
+   * @param rejected how many samples did not fit and were left out
    */
-  record Found(double tS, double valueMm, double standardUncertaintyMm, int rocks)
-      implements RockEstimate {}
+  record Found(
+      double tS,
+      double valueMm,
+      double standardUncertaintyMm,
+      int rocks,
+      List<RockVertex> vertices,
+      int rejected)
+      implements RockEstimate {
+    /** Copies the list. */
+    public Found {
+      vertices = List.copyOf(vertices);
+    }
+
+    /** A value without what only a display needs. */
+    public Found(double tS, double valueMm, double standardUncertaintyMm, int rocks) {
+      this(tS, valueMm, standardUncertaintyMm, rocks, List.of(), 0);
+    }
+  }
 
   /**
    * Too little to give a value that could be trusted.

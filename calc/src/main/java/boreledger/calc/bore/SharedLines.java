@@ -1,0 +1,74 @@
+package boreledger.calc.bore;
+
+import boreledger.calc.uncertainty.Component;
+import boreledger.calc.uncertainty.TypeB;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Budget lines that all readings of a session share; a difference within the session has none. */
+final class SharedLines {
+  /** Weights are sums of fractions such as 1/3, which cancel only to their last digits. */
+  private static final double CANCELLED = 1e-9;
+
+  private SharedLines() {}
+
+  static List<Component> calibration(SettingStandard setting, double net) {
+    if (cancelled(net)) {
+      return List.of();
+    }
+    List<Component> lines = new ArrayList<>();
+    lines.add(
+        Component.typeB("setting calibration", TypeB.expanded(setting.expandedUncertaintyMm(), 2)));
+    if (setting.maxErrorMm() > 0) {
+      lines.add(
+          Component.typeB("setting permissible error", TypeB.rectangular(setting.maxErrorMm())));
+    }
+    return lines.stream().map(line -> line.times(net)).toList();
+  }
+
+  static List<Component> of(BoreGauging session, Map<Diameter, Double> weights) {
+    double net = weights.values().stream().mapToDouble(Double::doubleValue).sum();
+    if (cancelled(net)) {
+      return List.of();
+    }
+    List<Component> lines = new ArrayList<>();
+    if (!session.gauge().maxErrorIncludesResolution()) {
+      lines.add(
+          Component.typeB(
+              "resolution of the zero", TypeB.resolution(session.gauge().resolutionMm())));
+    }
+    double boreMm =
+        weights.keySet().stream().mapToDouble(Diameter::diameterMm).average().orElseThrow();
+    lines.addAll(ofBore(session, boreMm));
+    lines.addAll(ofSetting(session));
+    return lines.stream().map(line -> line.times(net)).toList();
+  }
+
+  private static List<Component> ofBore(BoreGauging session, double boreMm) {
+    ThermalUncertainty thermal = session.thermal();
+    double fromReferenceK = Math.abs(session.blockTempC() - ReferenceTemperature.C);
+    return List.of(
+        Component.typeB("bore expansion coefficient", boreMm * thermal.ctePerK() * fromReferenceK),
+        Component.typeB(
+            "block temperature", boreMm * Math.abs(session.boreCtePerK()) * thermal.temperatureK()),
+        Component.typeB("gauge growth", boreMm * thermal.gaugeCtePerK() * thermal.gaugeWarmingK()));
+  }
+
+  private static List<Component> ofSetting(BoreGauging session) {
+    SettingStandard setting = session.setting();
+    ThermalUncertainty thermal = session.thermal();
+    double fromReferenceK = session.zero().farthestFromReferenceK();
+    return List.of(
+        Component.typeB(
+            "setting temperature",
+            setting.sizeMm() * Math.abs(setting.ctePerK()) * thermal.temperatureK()),
+        Component.typeB(
+            "setting expansion coefficient",
+            setting.sizeMm() * thermal.ctePerK() * fromReferenceK));
+  }
+
+  private static boolean cancelled(double net) {
+    return Math.abs(net) < CANCELLED;
+  }
+}

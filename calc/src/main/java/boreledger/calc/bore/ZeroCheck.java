@@ -1,0 +1,19 @@
+package boreledger.calc.bore;
+
+import boreledger.calc.input.Require;
+
+/**
+ * One reading on the setting standard.
+ *
+ * @param tS when, in seconds on the readings' clock
+ * @param readingMm what the gauge showed, deviation or size, in millimetres
+ * @param settingTempC the standard's temperature in degrees Celsius; 20 when it was not taken
+ */
+public record ZeroCheck(double tS, double readingMm, double settingTempC) {
+  /** Checks that all are numbers. */
+  public ZeroCheck {
+    Require.finite("time of a check", tS, "s");
+    Require.finite("reading on the setting", readingMm, "mm");
+    Require.finite("setting temperature", settingTempC, "degC");
+  }
+}

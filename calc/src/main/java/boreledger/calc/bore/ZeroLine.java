@@ -1,0 +1,101 @@
+package boreledger.calc.bore;
+
+import boreledger.calc.input.ImpossibleInput;
+import boreledger.calc.input.Require;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The gauge's zero over time: straight between neighbouring checks, level before the first and
+ * after the last.
+ *
+ * @param checks one or more, each later than the one before
+ */
+public record ZeroLine(List<ZeroCheck> checks) {
+  /**
+   * Takes a copy and checks the order.
+   *
+   * @throws ImpossibleInput when there is no check, or one is not later than the one before
+   */
+  public ZeroLine {
+    checks = List.copyOf(checks);
+    Require.atLeast(1, checks.size(), "checks on the setting");
+    for (int i = 1; i < checks.size(); i++) {
+      if (checks.get(i).tS() <= checks.get(i - 1).tS()) {
+        throw new ImpossibleInput(
+            String.format(
+                "check on the setting at %s s is not later than the one before at %s s",
+                checks.get(i).tS(), checks.get(i - 1).tS()));
+      }
+    }
+  }
+
+  /** The zero of these checks. */
+  public static ZeroLine of(ZeroCheck... checks) {
+    return new ZeroLine(List.of(checks));
+  }
+
+  /**
+   * What the gauge shows too much at a time: its reading on the standard less the standard's size
+   * then, in millimetres.
+   */
+  double offsetMm(double tS, SettingStandard setting) {
+    return at(tS, check -> check.readingMm() - setting.sizeAtMm(check.settingTempC()));
+  }
+
+  /** The reading on the standard as it runs between the checks, in millimetres. */
+  public double readingMm(double tS) {
+    return at(tS, ZeroCheck::readingMm);
+  }
+
+  /** The last check's reading less the first one's, in millimetres; 0 with a single check. */
+  public double driftMm() {
+    return checks.get(checks.size() - 1).readingMm() - checks.get(0).readingMm();
+  }
+
+  /** Whether a time lies between two checks, both ends included. */
+  public boolean brackets(double tS) {
+    return checks.size() > 1
+        && tS >= checks.get(0).tS()
+        && tS <= checks.get(checks.size() - 1).tS();
+  }
+
+  /** How far the zero moved between the two checks around a time; 0 outside all checks. */
+  double changeAroundMm(double tS) {
+    if (!brackets(tS)) {
+      return 0;
+    }
+    int next = indexAfter(tS);
+    return Math.abs(checks.get(next).readingMm() - checks.get(next - 1).readingMm());
+  }
+
+  /** The farthest that the standard was from 20 degrees Celsius at any check, in kelvin. */
+  double farthestFromReferenceK() {
+    return checks.stream()
+        .mapToDouble(check -> Math.abs(check.settingTempC() - ReferenceTemperature.C))
+        .max()
+        .orElseThrow();
+  }
+
+  private double at(double tS, ToDoubleFunction<ZeroCheck> quantity) {
+    Require.finite("time of a reading", tS, "s");
+    if (!brackets(tS)) {
+      int nearest = tS < checks.get(0).tS() ? 0 : checks.size() - 1;
+      return quantity.applyAsDouble(checks.get(nearest));
+    }
+    int next = indexAfter(tS);
+    ZeroCheck before = checks.get(next - 1);
+    ZeroCheck after = checks.get(next);
+    double part = (tS - before.tS()) / (after.tS() - before.tS());
+    double start = quantity.applyAsDouble(before);
+    return start + part * (quantity.applyAsDouble(after) - start);
+  }
+
+  private int indexAfter(double tS) {
+    int next = 1;
+    while (next < checks.size() - 1 && checks.get(next).tS() < tS) {
+      next++;
+    }
+    return next;
+  }
+}

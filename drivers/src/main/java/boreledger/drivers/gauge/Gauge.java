@@ -1,0 +1,77 @@
+package boreledger.drivers.gauge;
+
+import boreledger.drivers.decoder.Decoded;
+import boreledger.drivers.decoder.Decoder;
+import boreledger.drivers.decoder.Decoders;
+import boreledger.drivers.decoder.Rejected;
+import boreledger.drivers.decoder.Sample;
+import boreledger.drivers.framer.FrameEvent;
+import boreledger.drivers.framer.Framer;
+import boreledger.drivers.framer.Framers;
+import boreledger.drivers.gauge.GaugeEvent.Bad;
+import boreledger.drivers.gauge.GaugeEvent.Live;
+import boreledger.drivers.gauge.GaugeEvent.Picks;
+import boreledger.drivers.line.LineEvent;
+import boreledger.drivers.pick.PickEvent;
+import boreledger.drivers.pick.PickRule;
+import boreledger.drivers.pick.PickRules;
+import boreledger.drivers.pick.PlausibleWindow;
+import boreledger.drivers.profile.GaugeProfile;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A gauge as its profile describes it: framer, decoder and pick rule in a row. It is fed what a
+ * line says and knows no port.
+ *
+ * <p>Every byte fed is in exactly one sample's or rejection's raw bytes once the line has ended.
+ * One thread uses it.
+ */
+public final class Gauge {
+  private final Framer framer;
+  private final Decoder decoder;
+  private final PickRule rule;
+
+  /**
+   * A gauge at the start of a stream.
+   *
+   * @param window what the readings of a session could be; null when not known
+   */
+  public Gauge(GaugeProfile profile, PlausibleWindow window) {
+    this.framer = Framers.of(profile.frame());
+    this.decoder = Decoders.of(profile);
+    this.rule = PickRules.of(profile, window);
+  }
+
+  /** Everything that this line event completes, in order. */
+  public List<GaugeEvent> feed(LineEvent event) {
+    List<GaugeEvent> events = new ArrayList<>();
+    for (FrameEvent framed : framer.feed(event)) {
+      accept(decode(framed), events);
+    }
+    if (event instanceof LineEvent.End) {
+      picks(rule.end(event.tS()), events);
+    }
+    return events;
+  }
+
+  private Decoded decode(FrameEvent framed) {
+    if (framed instanceof FrameEvent.Damage damage) {
+      return new Rejected(damage.tS(), damage.raw(), damage.why());
+    }
+    return decoder.decode((FrameEvent.Frame) framed);
+  }
+
+  private void accept(Decoded decoded, List<GaugeEvent> events) {
+    if (decoded instanceof Rejected rejected) {
+      events.add(new Bad(rejected));
+    } else if (decoded instanceof Sample sample) {
+      events.add(new Live(sample));
+      picks(rule.accept(sample), events);
+    }
+  }
+
+  private static void picks(List<PickEvent> picks, List<GaugeEvent> events) {
+    picks.forEach(pick -> events.add(new Picks(pick)));
+  }
+}

@@ -1,0 +1,87 @@
+package boreledger.drivers.queue;
+
+import boreledger.drivers.gauge.Gauge;
+import boreledger.drivers.gauge.GaugeEvent;
+import boreledger.drivers.line.Line;
+import boreledger.drivers.line.LineEvent;
+import boreledger.drivers.line.LineFault;
+import java.time.Duration;
+import java.util.List;
+
+/**
+ * The thread that reads one line: what the line says goes through the gauge and into the queue,
+ * until the line ends or breaks, or the queue is closed.
+ *
+ * <p>It owns the line while it runs and closes it at the end. A line that breaks still completes
+ * what was read whole before: the break travels behind it.
+ */
+public final class GaugeReader implements Runnable {
+  private static final Duration READ_TIMEOUT = Duration.ofMillis(200);
+
+  private final String name;
+  private final Line line;
+  private final Gauge gauge;
+  private final CaptureQueue queue;
+  private double lastTS;
+
+  /**
+   * A reader that has not begun.
+   *
+   * @param name the name under which the session knows the gauge
+   */
+  public GaugeReader(String name, Line line, Gauge gauge, CaptureQueue queue) {
+    this.name = name;
+    this.line = line;
+    this.gauge = gauge;
+    this.queue = queue;
+  }
+
+  /** Starts reading on a daemon thread of its own. */
+  public Thread start() {
+    Thread thread = new Thread(this, "line of " + name);
+    thread.setDaemon(true);
+    thread.start();
+    return thread;
+  }
+
+  /** Reads on the calling thread. */
+  @Override
+  public void run() {
+    try (line) {
+      boolean goOn = true;
+      while (goOn) {
+        goOn = step();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private boolean step() throws InterruptedException {
+    LineEvent event;
+    try {
+      event = line.read(READ_TIMEOUT);
+    } catch (LineFault fault) {
+      // An end completes what was whole and accounts for the rest; only then comes the fault.
+      say(gauge.feed(new LineEvent.End(lastTS)));
+      queue.put(new QueueItem.Broke(name, lastTS, fault));
+      return false;
+    }
+    lastTS = event.tS();
+    boolean open = say(gauge.feed(event));
+    if (event instanceof LineEvent.End) {
+      queue.put(new QueueItem.Ended(name, lastTS));
+      return false;
+    }
+    return open;
+  }
+
+  private boolean say(List<GaugeEvent> events) throws InterruptedException {
+    for (GaugeEvent event : events) {
+      if (!queue.put(new QueueItem.Said(name, event))) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,101 @@
+package boreledger.station.app;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.profile.GaugeProfile;
+import boreledger.drivers.profile.GaugeProfiles;
+import boreledger.station.job.Job;
+import boreledger.station.job.JobFiles;
+import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerView;
+import boreledger.station.results.JobComputing;
+import boreledger.station.results.JobResults;
+import boreledger.station.results.JobSessions;
+import boreledger.station.session.StoredSession;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Finds a job's sessions in a ledger, with the files they depend on. */
+public final class StoredJobs {
+  private final LedgerView view;
+
+  /** Looks into a ledger. */
+  public StoredJobs(LedgerView view) {
+    this.view = view;
+  }
+
+  /**
+   * The results of one job.
+   *
+   * @param jobName the job; null for the only one
+   * @throws UsageProblem if the ledger has no such job, or several and none was named
+   */
+  public JobResults results(String jobName) throws LedgerFault, UsageProblem {
+    List<StoredSession> all = StoredSession.all(view);
+    List<String> names = all.stream().map(each -> each.opened().jobName()).distinct().toList();
+    String name = jobName == null ? theOnly(names) : jobName;
+    if (!names.contains(name)) {
+      throw new UsageProblem("no job named " + name + " in this ledger, it has " + list(names));
+    }
+    return resultsOf(all, session -> session.opened().jobName().equals(name));
+  }
+
+  /** The results of some sessions, all of one job. */
+  public JobResults results(List<Long> sessions) throws LedgerFault {
+    return resultsOf(StoredSession.all(view), session -> sessions.contains(session.id()));
+  }
+
+  private JobResults resultsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
+      throws LedgerFault {
+    List<StoredSession> sessions = all.stream().filter(wanted).toList();
+    StoredSession latest = sessions.get(sessions.size() - 1);
+    Map<String, GaugeProfile> gauges = new HashMap<>();
+    for (StoredSession session : sessions) {
+      String sha256 = session.opened().gauge();
+      gauges.put(sha256, gauge(sha256));
+    }
+    Job job = job(latest.opened().job());
+    return JobComputing.of(new JobSessions(job, sessions, gauges, view.headHash().toHex()));
+  }
+
+  private Job job(String sha256) throws LedgerFault {
+    Document document = document("job", sha256);
+    try {
+      return JobFiles.withOwnMaterials().parse(document.name(), document.text());
+    } catch (FileProblem e) {
+      throw new LedgerFault("the job kept in the ledger cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  private GaugeProfile gauge(String sha256) throws LedgerFault {
+    Document document = document("gauge", sha256);
+    try {
+      return GaugeProfiles.parse(document.name(), document.text());
+    } catch (FileProblem e) {
+      throw new LedgerFault(
+          "the gauge profile kept in the ledger cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  private Document document(String role, String sha256) throws LedgerFault {
+    return view.document(sha256)
+        .orElseThrow(() -> new LedgerFault("the ledger lacks its " + role + " " + sha256));
+  }
+
+  private static String theOnly(List<String> names) throws UsageProblem {
+    if (names.size() > 1) {
+      throw new UsageProblem("several jobs in this ledger, name one with --job: " + list(names));
+    }
+    if (names.isEmpty()) {
+      throw new UsageProblem("no session in this ledger yet; gauge something first");
+    }
+    return names.get(0);
+  }
+
+  private static String list(List<String> names) {
+    return names.stream().map(name -> '"' + name + '"').collect(Collectors.joining(", "));
+  }
+}

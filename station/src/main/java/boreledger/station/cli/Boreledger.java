@@ -1,0 +1,78 @@
+package boreledger.station.cli;
+
+import boreledger.station.session.Version;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.HelpCommand;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Option;
+
+/** The program's command line. */
+@Command(
+    name = "boreledger",
+    synopsisSubcommandLabel = "COMMAND",
+    versionProvider = Boreledger.ProgramVersion.class,
+    description = "From gauge to bore taper and ring gap, with a ledger nobody can quietly alter.",
+    footer = {
+      "",
+      "Example: boreledger demo",
+      "",
+      "Exit status: 0 done; 1 done, and something asks for attention; 2 bad input or usage;",
+      "3 a gauge or line failed; 4 the ledger is missing or could not be read or written."
+    },
+    subcommands = {
+      DemoCommand.class,
+      BenchCommand.class,
+      PortsCommand.class,
+      CaptureCommand.class,
+      ReplayCommand.class,
+      ResultsCommand.class,
+      FigureCommand.class,
+      GaugeCommand.class,
+      HelpCommand.class
+    })
+public final class Boreledger implements Runnable {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version.")
+  private boolean version;
+
+  /**
+   * Runs one command.
+   *
+   * @return the exit status
+   */
+  public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    Complaints complaints = new Complaints();
+    return new CommandLine(new Boreledger())
+        .setOut(out)
+        .setErr(err)
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setParameterExceptionHandler(complaints)
+        .setExecutionExceptionHandler(complaints)
+        .execute(args);
+  }
+
+  @Override
+  public void run() {
+    throw new CommandLine.ParameterException(spec.commandLine(), "which command?");
+  }
+
+  /** Tells the version that the program was built as. */
+  static final class ProgramVersion implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"boreledger " + Version.PROGRAM};
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package boreledger.station.cli;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.line.LineFault;
+import boreledger.station.app.LiveGauging;
+import boreledger.station.app.Play;
+import boreledger.station.app.UsageProblem;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.results.JobResults;
+import boreledger.station.results.ResultsText;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Gauges from a port without a window. */
+@Command(
+    name = "capture",
+    description = "Gauges from a serial port without a window, and says what the readings mean.",
+    footer = {
+      "",
+      "An unfinished session of the same job and measure is resumed at its next position. Stop",
+      "with Ctrl-C: what was acknowledged is kept.",
+      "Example: boreledger capture --job my.job.toml --gauge my.gauge.toml --port /dev/ttyUSB0",
+      "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3"
+    })
+final class CaptureCommand implements Callable<Integer> {
+  @Mixin private Answer answer;
+  @Mixin private LiveOptions live;
+
+  @Option(
+      names = "--ledger",
+      required = true,
+      paramLabel = "FILE",
+      description = "The ledger, made when there is none.")
+  private Path ledger;
+
+  @Override
+  public Integer call() throws FileProblem, UsageProblem, LineFault, LedgerFault {
+    try (LiveGauging gauging = LiveGauging.prepare(live.request(ledger))) {
+      Play play = new Play(new ProgressLines(answer));
+      Interruption interruption = Interruption.stopping(play::stop);
+      try {
+        JobResults results = gauging.run(play);
+        answer.print(results, ResultsText.of(results));
+        int status = ExitStatus.attentionIf(results.attention());
+        interruption.endWith(status);
+        return status;
+      } finally {
+        interruption.over();
+      }
+    }
+  }
+}

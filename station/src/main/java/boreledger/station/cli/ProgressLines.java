@@ -1,0 +1,82 @@
+package boreledger.station.cli;
+
+import boreledger.station.gauging.Ending;
+import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.gauging.GaugingEvent.Began;
+import boreledger.station.gauging.GaugingEvent.Over;
+import boreledger.station.gauging.GaugingEvent.Progress;
+import boreledger.station.gauging.GaugingEvent.Said;
+import boreledger.station.plan.Position;
+import boreledger.station.session.Outcome;
+import java.util.Locale;
+import java.util.function.Consumer;
+
+/** Tells a gauging run on standard error, one line for each event that matters. */
+final class ProgressLines implements Consumer<GaugingEvent> {
+  private final Answer answer;
+
+  ProgressLines(Answer answer) {
+    this.answer = answer;
+  }
+
+  @Override
+  public void accept(GaugingEvent event) {
+    if (event instanceof Began began) {
+      began(began);
+    } else if (event instanceof Said said) {
+      said(said.outcome(), said.progress());
+    } else if (event instanceof Over over && over.ending() != Ending.LINE_BROKE) {
+      over(over);
+    }
+  }
+
+  private void began(Began began) {
+    answer.tell(
+        String.format(
+            "%s session %d of %s: %s, from %s",
+            began.resumed() ? "resumed" : "opened",
+            began.session(),
+            began.start().job().name(),
+            began.start().measure().word(),
+            began.start().line()));
+    began.lineNotes().forEach(note -> answer.tell("note: " + note));
+    next(began.progress().next());
+  }
+
+  private void said(Outcome outcome, Progress progress) {
+    if (outcome instanceof Outcome.Taken taken) {
+      answer.tell(
+          String.format(
+              Locale.ROOT,
+              "taken %d of %d: %s, %+.4f mm, entry %d",
+              progress.done(),
+              progress.planned(),
+              taken.position().words(),
+              taken.valueMm(),
+              taken.entry()));
+      taken.cautions().forEach(caution -> answer.tell("caution: " + caution));
+      next(taken.next());
+    } else if (outcome instanceof Outcome.Refused refused) {
+      answer.tell("refused: " + refused.why());
+    } else if (outcome instanceof Outcome.Held held) {
+      answer.tell("refused: " + held.why());
+    }
+  }
+
+  private void next(Position position) {
+    if (position != null) {
+      answer.tell("next: " + position.words());
+    }
+  }
+
+  private void over(Over over) {
+    if (over.ending() == Ending.PLAN_DONE) {
+      answer.tell("done: every position has its reading");
+    } else if (over.progress().next() != null) {
+      answer.tell(
+          String.format(
+              "unfinished: %d of %d positions, next %s",
+              over.progress().done(), over.progress().planned(), over.progress().next().words()));
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package boreledger.station.gauging;
+
+import boreledger.drivers.gauge.Gauge;
+import boreledger.drivers.gauge.GaugeEvent;
+import boreledger.drivers.line.Line;
+import boreledger.drivers.line.LineFault;
+import boreledger.drivers.pick.PlausibleWindow;
+import boreledger.drivers.queue.CaptureQueue;
+import boreledger.drivers.queue.GaugeReader;
+import boreledger.drivers.queue.QueueItem;
+import boreledger.station.gauging.GaugingEvent.Progress;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.session.Outcome;
+import boreledger.station.session.Plausible;
+import boreledger.station.session.Session;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
+
+/**
+ * Feeds one gauge into one session until the plan is done, the line ends or breaks, or a person
+ * stops it.
+ *
+ * <p>The line is read on a thread of its own, which ends with the run; the ledger is written on the
+ * thread that calls {@link #run}, and the watcher is told there, after the commit. {@link #stop}
+ * and {@link #confirm} may be called from any thread.
+ */
+public final class GaugingRun {
+  private static final int QUEUE_CAPACITY = 1024;
+  private static final Duration LOOK_UP = Duration.ofMillis(100);
+
+  private final Session session;
+  private final Line line;
+  private final boolean resumed;
+  private final boolean toTheLinesEnd;
+  private final Consumer<GaugingEvent> watcher;
+  private final CaptureQueue queue = new CaptureQueue(QUEUE_CAPACITY);
+  private final Queue<Outcome.Held> confirmed = new ConcurrentLinkedQueue<>();
+  private volatile boolean stopped;
+  private LineFault fault;
+
+  private GaugingRun(
+      Session session,
+      Line line,
+      boolean resumed,
+      boolean toTheLinesEnd,
+      Consumer<GaugingEvent> watcher) {
+    this.session = session;
+    this.line = line;
+    this.resumed = resumed;
+    this.toTheLinesEnd = toTheLinesEnd;
+    this.watcher = watcher;
+  }
+
+  /** A run on a live line, which is over when the plan is done. */
+  public static GaugingRun live(
+      Session session, Line line, boolean resumed, Consumer<GaugingEvent> watcher) {
+    return new GaugingRun(session, line, resumed, false, watcher);
+  }
+
+  /** A run on recorded bytes, all of which are accounted for, beyond the plan's end too. */
+  public static GaugingRun recorded(Session session, Line line, Consumer<GaugingEvent> watcher) {
+    return new GaugingRun(session, line, false, true, watcher);
+  }
+
+  /**
+   * Runs to the end.
+   *
+   * @throws LedgerFault if something could not be kept; what was acknowledged before is
+   */
+  public Ending run() throws LedgerFault {
+    watcher.accept(
+        new GaugingEvent.Began(session.start(), session.id(), resumed, line.notes(), progress()));
+    Plausible plausible = session.start().plausible();
+    Gauge gauge =
+        new Gauge(
+            session.start().gauge(), new PlausibleWindow(plausible.lowMm(), plausible.highMm()));
+    new GaugeReader(session.start().measure().word(), line, gauge, queue).start();
+    try {
+      Ending ending = toTheEnd();
+      watcher.accept(new GaugingEvent.Over(ending, progress()));
+      return ending;
+    } finally {
+      queue.close();
+      line.close();
+    }
+  }
+
+  /** Stops the run soon; the session can be resumed. */
+  public void stop() {
+    stopped = true;
+  }
+
+  /** Takes a held value after all, if its position still waits. */
+  public void confirm(Outcome.Held held) {
+    confirmed.add(held);
+  }
+
+  /** What broke the line; empty when nothing did. */
+  public Optional<LineFault> fault() {
+    return Optional.ofNullable(fault);
+  }
+
+  private Ending toTheEnd() throws LedgerFault {
+    Optional<Ending> ending = Optional.empty();
+    while (ending.isEmpty()) {
+      try {
+        Optional<QueueItem> item = queue.poll(LOOK_UP);
+        takeConfirmed();
+        ending = item.isPresent() ? handle(item.get()) : Optional.empty();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        stopped = true;
+      }
+      if (ending.isEmpty() && stopped) {
+        ending = Optional.of(Ending.STOPPED);
+      }
+    }
+    return ending.get();
+  }
+
+  private void takeConfirmed() throws LedgerFault {
+    for (Outcome.Held held = confirmed.poll(); held != null; held = confirmed.poll()) {
+      if (session.next().equals(Optional.of(held.position()))) {
+        said(session.confirm(held));
+      }
+    }
+  }
+
+  private Optional<Ending> handle(QueueItem item) throws LedgerFault {
+    if (item instanceof QueueItem.Said said) {
+      hear(said.event());
+      boolean done = session.next().isEmpty() && !toTheLinesEnd;
+      return done ? Optional.of(Ending.PLAN_DONE) : Optional.empty();
+    }
+    if (item instanceof QueueItem.Broke broke) {
+      fault = broke.fault();
+      session.lineBroke(broke.tS(), fault.getMessage());
+      return Optional.of(Ending.LINE_BROKE);
+    }
+    return Optional.of(session.next().isEmpty() ? Ending.PLAN_DONE : Ending.LINE_ENDED);
+  }
+
+  private void hear(GaugeEvent event) throws LedgerFault {
+    if (event instanceof GaugeEvent.Live live) {
+      watcher.accept(new GaugingEvent.Live(live.sample()));
+    } else if (event instanceof GaugeEvent.Picks picks) {
+      said(session.offer(picks.pick()));
+    } else if (event instanceof GaugeEvent.Bad bad) {
+      said(session.refuse(bad.rejected()));
+    }
+  }
+
+  private void said(Outcome outcome) {
+    watcher.accept(new GaugingEvent.Said(outcome, progress()));
+  }
+
+  private Progress progress() {
+    return new Progress(session.next().orElse(null), session.done(), session.planned());
+  }
+}

@@ -1,0 +1,37 @@
+package boreledger.station.ledger;
+
+import boreledger.drivers.line.Bytes;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+
+/** The hash chain over entries, exactly as the package's page lays down its bytes. */
+public final class Chain {
+  /** What the first entry is chained to: 32 bytes of zero. */
+  public static final Bytes ORIGIN = Bytes.of(new byte[32]);
+
+  private static final byte BODY = 0;
+  private static final byte LINK = 1;
+
+  private Chain() {}
+
+  /** The hash of entry {@code seq}, given its body and the hash of the entry before it. */
+  public static Bytes link(Bytes previousHash, long seq, String body) {
+    MessageDigest digest = sha256();
+    digest.update(BODY);
+    byte[] bodyDigest = digest.digest(body.getBytes(StandardCharsets.UTF_8));
+    digest.update(LINK);
+    digest.update(previousHash.toArray());
+    digest.update(ByteBuffer.allocate(Long.BYTES).putLong(seq).array());
+    return Bytes.of(digest.digest(bodyDigest));
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

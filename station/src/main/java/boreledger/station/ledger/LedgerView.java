@@ -1,0 +1,114 @@
+package boreledger.station.ledger;
+
+import boreledger.drivers.line.Bytes;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.sqlite.SQLiteConfig;
+
+/** The ledger, open for reading only. It sees what was committed before each question. */
+public final class LedgerView implements AutoCloseable {
+  private static final int BUSY_TIMEOUT_MS = 2000;
+
+  private final String file;
+  private final Connection connection;
+
+  private LedgerView(String file, Connection connection) {
+    this.file = file;
+    this.connection = connection;
+  }
+
+  /**
+   * Opens an existing ledger.
+   *
+   * @throws LedgerFault if there is none, or it cannot be read
+   */
+  public static LedgerView open(Path path) throws LedgerFault {
+    if (!Files.exists(path)) {
+      throw new LedgerFault(
+          path + ": there is no such ledger; demo, bench, capture and replay make one");
+    }
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    config.setBusyTimeout(BUSY_TIMEOUT_MS);
+    LedgerView view = new LedgerView(path.toString(), Sqlite.connect(path, config, "read"));
+    try {
+      Schema.check(view.connection, view.file);
+      return view;
+    } catch (SQLException e) {
+      throw view.closeAfter(Sqlite.fault(view.file, "read", e));
+    } catch (LedgerFault e) {
+      throw view.closeAfter(e);
+    }
+  }
+
+  /** The last entry's hash. */
+  public Bytes headHash() throws LedgerFault {
+    try {
+      return Head.of(connection).hash();
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "read", e);
+    }
+  }
+
+  /** All session openings, oldest first. */
+  public List<Entry> sessions() throws LedgerFault {
+    return query("WHERE kind = 'session'");
+  }
+
+  /** Everything said in a session after its opening, oldest first. */
+  public List<Entry> ofSession(long session) throws LedgerFault {
+    return query("WHERE session = ?", session);
+  }
+
+  /** A kept file by its content hash. */
+  public Optional<EntryBody.Document> document(String sha256) throws LedgerFault {
+    return query("WHERE kind = 'document' AND json_extract(body, '$.sha256') = ?", sha256).stream()
+        .map(entry -> (EntryBody.Document) entry.body())
+        .findFirst();
+  }
+
+  @Override
+  public void close() throws LedgerFault {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "close", e);
+    }
+  }
+
+  private List<Entry> query(String where, Object... values) throws LedgerFault {
+    String sql = "SELECT seq, body, hash FROM entry " + where + " ORDER BY seq";
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (int i = 0; i < values.length; i++) {
+        statement.setObject(i + 1, values[i]);
+      }
+      List<Entry> entries = new ArrayList<>();
+      try (ResultSet row = statement.executeQuery()) {
+        while (row.next()) {
+          long seq = row.getLong(1);
+          EntryBody body = EntryJson.read(seq, row.getString(2));
+          entries.add(new Entry(seq, body, Bytes.of(row.getBytes(3))));
+        }
+      }
+      return List.copyOf(entries);
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "read", e);
+    }
+  }
+
+  private LedgerFault closeAfter(LedgerFault first) {
+    try {
+      connection.close();
+    } catch (SQLException second) {
+      first.addSuppressed(second);
+    }
+    return first;
+  }
+}

@@ -1,0 +1,156 @@
+package boreledger.station.results;
+
+import boreledger.calc.bore.BoreGauging;
+import boreledger.calc.bore.BoreReading;
+import boreledger.calc.bore.Diameter;
+import boreledger.calc.bore.GaugeAccuracy;
+import boreledger.calc.bore.Repeatability;
+import boreledger.calc.bore.SettingStandard;
+import boreledger.calc.bore.ThermalUncertainty;
+import boreledger.calc.bore.ZeroCheck;
+import boreledger.calc.bore.ZeroLine;
+import boreledger.drivers.profile.GaugeProfile;
+import boreledger.drivers.profile.MaxErrorPart;
+import boreledger.station.job.InputUncertainty;
+import boreledger.station.job.Job;
+import boreledger.station.job.Setting;
+import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.StoredSession;
+import boreledger.station.session.StoredSession.StoredReading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** A bore session's readings as diameters. */
+final class BoreSession {
+  private static final double REFERENCE_C = 20;
+
+  private final Job job;
+  private final StoredSession session;
+  private final BoreGauging gauging;
+
+  private BoreSession(Job job, StoredSession session, BoreGauging gauging) {
+    this.job = job;
+    this.session = session;
+    this.gauging = gauging;
+  }
+
+  /** The session's readings; empty as long as the setting ring has none. */
+  static Optional<BoreSession> of(Job job, StoredSession session, GaugeProfile gauge) {
+    List<ZeroCheck> checks = zeroChecks(session);
+    if (checks.isEmpty()) {
+      return Optional.empty();
+    }
+    BoreGauging gauging =
+        new BoreGauging(
+            standard(job.setting()),
+            new ZeroLine(checks),
+            accuracy(gauge),
+            repeatability(gauge),
+            orReference(session.opened().blockTempC()),
+            job.engine().bore().ctePerK(),
+            thermal(job.uncertainty()));
+    return Optional.of(new BoreSession(job, session, gauging));
+  }
+
+  static GaugeAccuracy accuracy(GaugeProfile gauge) {
+    return new GaugeAccuracy(
+        gauge.resolutionMm(),
+        gauge.maxErrorMm(),
+        gauge.maxErrorIncludes().contains(MaxErrorPart.RESOLUTION),
+        gauge.maxErrorIncludes().contains(MaxErrorPart.REPEATABILITY));
+  }
+
+  static Repeatability repeatability(GaugeProfile gauge) {
+    return gauge.repeatabilityMm() == null ? null : Repeatability.stated(gauge.repeatabilityMm());
+  }
+
+  static double orReference(Double tempC) {
+    return tempC == null ? REFERENCE_C : tempC;
+  }
+
+  /** The diameters read in a cylinder, from the deck down and in the plan's order of axes. */
+  List<Diameter> diameters(int cylinder) {
+    List<Diameter> diameters = new ArrayList<>();
+    for (double depthMm : job.plan().depthsMm()) {
+      for (String axis : job.plan().axes()) {
+        session
+            .at(new Position.Bore(cylinder, depthMm, axis))
+            .map(stored -> diameter(depthMm, axis, stored.reading()))
+            .ifPresent(diameters::add);
+      }
+    }
+    return diameters;
+  }
+
+  /** Whether the zero moved by more than the gauge may err. */
+  boolean drifted() {
+    return gauging.driftBeyondPermissibleError();
+  }
+
+  /** What a person should know about the session as a whole. */
+  List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    if (session.opened().blockTempC() == null || session.opened().settingTempC() == null) {
+      cautions.add(
+          "A temperature was not taken: 20 °C is assumed, and diameters may be off by microns.");
+    }
+    if (session.at(SettingCheck.CLOSING).isEmpty()) {
+      cautions.add(
+          "No closing check on the setting ring yet: the opening zero is held, and the gauge's"
+              + " permissible error is counted once more.");
+    }
+    if (drifted()) {
+      cautions.add(
+          String.format(
+              "The zero drifted by %.4f mm, more than the gauge's permissible error of %.4f mm:"
+                  + " set it again and gauge again before trusting these bores.",
+              gauging.zero().driftMm(), gauging.gauge().maxErrorMm()));
+    }
+    return cautions;
+  }
+
+  private Diameter diameter(double depthMm, String axis, ReadingTaken reading) {
+    return gauging.diameter(
+        new BoreReading(
+            depthMm, axis, reading.tS(), reading.valueMm(), reading.standardUncertaintyMm()));
+  }
+
+  /** The checks in order of time; those of one moment count as one, with their mean. */
+  private static List<ZeroCheck> zeroChecks(StoredSession session) {
+    double tempC = orReference(session.opened().settingTempC());
+    Map<Double, Double> meanByTime =
+        session.readings().stream()
+            .filter(stored -> stored.position() instanceof SettingCheck)
+            .map(StoredReading::reading)
+            .collect(
+                Collectors.groupingBy(
+                    ReadingTaken::tS,
+                    TreeMap::new,
+                    Collectors.averagingDouble(ReadingTaken::valueMm)));
+    List<ZeroCheck> checks = new ArrayList<>();
+    meanByTime.forEach((tS, valueMm) -> checks.add(new ZeroCheck(tS, valueMm, tempC)));
+    return checks;
+  }
+
+  private static SettingStandard standard(Setting setting) {
+    return new SettingStandard(
+        setting.sizeMm(),
+        setting.expandedUncertaintyMm(),
+        setting.ctePerK(),
+        setting.maxErrorMm() == null ? 0 : setting.maxErrorMm());
+  }
+
+  private static ThermalUncertainty thermal(InputUncertainty uncertainty) {
+    return new ThermalUncertainty(
+        uncertainty.temperatureK(),
+        uncertainty.ctePerK(),
+        uncertainty.gaugeTemperatureK(),
+        uncertainty.gaugeCtePerK());
+  }
+}

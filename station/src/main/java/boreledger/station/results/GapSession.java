@@ -1,0 +1,40 @@
+package boreledger.station.results;
+
+import boreledger.calc.ring.GapBudget;
+import boreledger.calc.ring.GapReading;
+import boreledger.calc.uncertainty.Budget;
+import boreledger.drivers.profile.GaugeProfile;
+import boreledger.station.job.Ring;
+import boreledger.station.plan.Position;
+import boreledger.station.session.StoredSession;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A gap session's readings of one ring. */
+record GapSession(Ring ring, StoredSession session, GaugeProfile gauge) {
+  /** The gaps read in a cylinder, from the deck down. */
+  List<GapReading> gaps(int cylinder) {
+    Budget budget =
+        GapBudget.byGauge(BoreSession.accuracy(gauge), BoreSession.repeatability(gauge));
+    double tempC = BoreSession.orReference(session.opened().blockTempC());
+    List<GapReading> gaps = new ArrayList<>();
+    for (double depthMm : ring.depthsMm()) {
+      session
+          .at(new Position.Gap(cylinder, ring.name(), depthMm))
+          .map(stored -> new GapReading(depthMm, stored.reading().valueMm(), tempC, budget))
+          .ifPresent(gaps::add);
+    }
+    return gaps;
+  }
+
+  /** What a person should know about the session as a whole. */
+  List<String> cautions() {
+    return session.opened().blockTempC() == null
+        ? List.of(
+            "The temperature was not taken when the "
+                + ring.name()
+                + " gaps were gauged: 20 °C is"
+                + " assumed.")
+        : List.of();
+  }
+}

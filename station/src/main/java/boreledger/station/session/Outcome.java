@@ -1,0 +1,39 @@
+package boreledger.station.session;
+
+import boreledger.drivers.pick.PickEvent;
+import boreledger.station.plan.Position;
+import java.util.List;
+
+/** What became of something the gauge said. */
+public sealed interface Outcome {
+  /**
+   * A reading was taken: it is durable in the ledger.
+   *
+   * @param entry the number of its entry
+   * @param valueMm the gauge's own value in millimetres
+   * @param next the next position; null when the plan is done
+   */
+  record Taken(long entry, Position position, double valueMm, List<String> cautions, Position next)
+      implements Outcome {
+    /** Takes a copy of the list. */
+    public Taken {
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  /**
+   * Something became no reading; it is durable in the ledger as a refused sample.
+   *
+   * @param position the position that was waiting and still is; null when the plan was done
+   * @param why in one plain clause
+   */
+  record Refused(double tS, Position position, String why) implements Outcome {}
+
+  /**
+   * A value that no bore near the nominal can have: recorded as a refused sample, and taken only if
+   * a person confirms it.
+   *
+   * @param why in one plain clause
+   */
+  record Held(Position position, PickEvent.Picked picked, String why) implements Outcome {}
+}

@@ -1,0 +1,51 @@
+package boreledger.station.session;
+
+import boreledger.drivers.profile.Reads;
+import boreledger.station.job.Job;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The values that a reading can have at all, in the gauge's own millimetres. They only catch what
+ * cannot be a measurement of the thing; a maker's limit never refuses a reading.
+ *
+ * @param what what is measured, such as {@code bore}
+ * @param lowMm the smallest value
+ * @param highMm the largest value
+ * @param offsetMm what is added to a value to give the size that messages show
+ */
+public record Plausible(String what, double lowMm, double highMm, double offsetMm) {
+  private static final double LARGEST_GAP_MM = 5;
+
+  /** Bores, and the setting ring: nominal - 0.5 mm to the largest oversize + 1 mm. */
+  static Plausible bores(Job job, Reads reads) {
+    double offsetMm = reads == Reads.DEVIATION ? job.setting().sizeMm() : 0;
+    return new Plausible(
+        "bore", job.smallestBoreMm() - offsetMm, job.largestBoreMm() - offsetMm, offsetMm);
+  }
+
+  /** End gaps: 0 to 5 mm. */
+  static Plausible gaps() {
+    return new Plausible("gap", 0, LARGEST_GAP_MM, 0);
+  }
+
+  /** A ring's depth below the deck: 0 to twice the stroke. */
+  static Plausible ringDepths(Job job) {
+    return new Plausible("ring depth", 0, 2 * job.engine().strokeMm(), 0);
+  }
+
+  /** Why a value cannot be; empty when it can. */
+  Optional<String> refusal(double valueMm) {
+    if (valueMm >= lowMm && valueMm <= highMm) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            "%s %.4f mm is outside %.4f to %.4f mm; check the gauge, its unit and its setting",
+            what,
+            valueMm + offsetMm,
+            lowMm + offsetMm,
+            highMm + offsetMm));
+  }
+}

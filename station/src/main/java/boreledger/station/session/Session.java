@@ -1,0 +1,201 @@
+package boreledger.station.session;
+
+import boreledger.drivers.decoder.Rejected;
+import boreledger.drivers.decoder.Sample;
+import boreledger.drivers.line.Bytes;
+import boreledger.drivers.pick.PickEvent;
+import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.KeptSample;
+import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.ledger.EntryBody.SampleRefused;
+import boreledger.station.ledger.EntryBody.SessionEnded;
+import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.EntryBody.SessionResumed;
+import boreledger.station.ledger.Ledger;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.plan.Plan;
+import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One sitting: it knows which position comes next, and puts into the ledger whatever the gauge
+ * says. Every answer it gives stands in the ledger already.
+ *
+ * <p>One thread uses it, the one that writes the ledger.
+ */
+public final class Session {
+  /** A pause longer than this, in seconds, wants a new check on the setting ring first. */
+  public static final double LONG_PAUSE_S = 30 * 60;
+
+  private final Ledger ledger;
+  private final SessionStart start;
+  private final WallClock wall;
+  private final Plausible plausible;
+  private final long id;
+  private final Waiting waiting;
+  private Long setting;
+
+  private Session(
+      Ledger ledger, SessionStart start, WallClock wall, long id, Waiting waiting, Long setting) {
+    this.ledger = ledger;
+    this.start = start;
+    this.wall = wall;
+    this.plausible = start.plausible();
+    this.id = id;
+    this.waiting = waiting;
+    this.setting = setting;
+  }
+
+  /** Opens a new session, and keeps its job and its gauge profile in the ledger. */
+  public static Session open(Ledger ledger, SessionStart start, WallClock wall) throws LedgerFault {
+    List<EntryBody> bodies = new ArrayList<>(Documents.notYetIn(ledger, start));
+    bodies.add(
+        new SessionOpened(
+            start.job().name(),
+            start.job().source().sha256(),
+            start.gauge().source().sha256(),
+            start.measure(),
+            start.ring() == null ? null : start.ring().name(),
+            wall.at(0),
+            start.settingTempC(),
+            start.blockTempC(),
+            start.line(),
+            Version.PROGRAM));
+    long id = ledger.append(bodies);
+    return new Session(ledger, start, wall, id, Waiting.forAll(plan(start)), null);
+  }
+
+  /**
+   * Goes on with an unfinished session at its next position; after a long pause with the setting
+   * ring first.
+   *
+   * @param tS the session's clock now, in seconds since it was opened
+   */
+  public static Session resume(
+      Ledger ledger, SessionStart start, WallClock wall, StoredSession stored, double tS)
+      throws LedgerFault {
+    ledger.append(new SessionResumed(stored.id(), tS, wall.at(tS), start.line()));
+    Waiting waiting = Waiting.forRest(plan(start), stored.readings());
+    Long setting = null;
+    for (StoredSession.StoredReading reading : stored.readings()) {
+      if (reading.position() instanceof SettingCheck) {
+        setting = reading.seq();
+      }
+    }
+    if (setting != null && tS - stored.lastTS() > LONG_PAUSE_S) {
+      waiting.first(SettingCheck.RESUMING);
+    }
+    return new Session(ledger, start, wall, stored.id(), waiting, setting);
+  }
+
+  /** The number of the entry that opened it. */
+  public long id() {
+    return id;
+  }
+
+  /** What it was opened with. */
+  public SessionStart start() {
+    return start;
+  }
+
+  /** The position to gauge now; empty when the plan is done. */
+  public Optional<Position> next() {
+    return waiting.next();
+  }
+
+  /** How many positions have a reading. */
+  public int done() {
+    return waiting.done();
+  }
+
+  /** How many positions there are in all. */
+  public int planned() {
+    return waiting.planned();
+  }
+
+  /** Takes, refuses or holds what a pick rule gave. */
+  public Outcome offer(PickEvent event) throws LedgerFault {
+    if (event instanceof PickEvent.NotPicked notPicked) {
+      return refuse(event.tS(), raw(event.samples()), null, notPicked.why());
+    }
+    PickEvent.Picked picked = (PickEvent.Picked) event;
+    Optional<Position> position = next();
+    if (position.isEmpty()) {
+      String why = "every position of the plan has its reading";
+      return refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), why);
+    }
+    Optional<String> impossible = plausible.refusal(picked.valueMm());
+    if (impossible.isPresent()) {
+      refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), impossible.get());
+      return new Outcome.Held(position.get(), picked, impossible.get());
+    }
+    return take(position.get(), picked, picked.cautions());
+  }
+
+  /** Takes a held value after all, because a person at the bench confirmed it. */
+  public Outcome confirm(Outcome.Held held) throws LedgerFault {
+    if (!next().equals(Optional.of(held.position()))) {
+      throw new IllegalStateException("the held value's position has its reading already");
+    }
+    List<String> cautions = new ArrayList<>(held.picked().cautions());
+    cautions.add("confirmed at the bench although " + held.why());
+    return take(held.position(), held.picked(), cautions);
+  }
+
+  /** Records bytes that gave no sample. */
+  public Outcome refuse(Rejected rejected) throws LedgerFault {
+    return refuse(rejected.tS(), rejected.raw(), null, rejected.why());
+  }
+
+  /** Records that the line broke. */
+  public void lineBroke(double tS, String why) throws LedgerFault {
+    ledger.append(new EntryBody.LineBroke(id, tS, wall.at(tS), why));
+  }
+
+  private Outcome take(Position position, PickEvent.Picked picked, List<String> cautions)
+      throws LedgerFault {
+    List<EntryBody> bodies = new ArrayList<>();
+    bodies.add(reading(position, picked, cautions));
+    if (waiting.isLast(position)) {
+      bodies.add(new SessionEnded(id, picked.tS(), wall.at(picked.tS())));
+    }
+    long entry = ledger.append(bodies) - bodies.size() + 1;
+    waiting.taken(position);
+    if (position instanceof SettingCheck) {
+      setting = entry;
+    }
+    return new Outcome.Taken(entry, position, picked.valueMm(), cautions, next().orElse(null));
+  }
+
+  private ReadingTaken reading(Position position, PickEvent.Picked picked, List<String> cautions) {
+    return new ReadingTaken(
+        id,
+        position,
+        picked.tS(),
+        wall.at(picked.tS()),
+        picked.valueMm(),
+        picked.standardUncertaintyMm(),
+        start.gauge().pick().rule(),
+        position instanceof SettingCheck ? null : setting,
+        picked.samples().stream()
+            .map(sample -> new KeptSample(sample.tS(), sample.raw().toHex(), sample.valueMm()))
+            .toList(),
+        cautions);
+  }
+
+  private Outcome refuse(double tS, Bytes raw, Double valueMm, String why) throws LedgerFault {
+    ledger.append(new SampleRefused(id, tS, wall.at(tS), raw.toHex(), valueMm, why));
+    return new Outcome.Refused(tS, next().orElse(null), why);
+  }
+
+  private static Bytes raw(List<Sample> samples) {
+    return samples.stream().map(Sample::raw).reduce(Bytes.EMPTY, Bytes::plus);
+  }
+
+  private static List<Position> plan(SessionStart start) {
+    return Plan.of(start.job(), start.measure(), start.ring());
+  }
+}

@@ -1,0 +1,69 @@
+package boreledger.station.blackbox;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DemoIT {
+  @TempDir Path folder;
+
+  @Test
+  void theDemoFillsALedgerAndWritesAReport() throws IOException {
+    Path ledger = folder.resolve("demo.ledger");
+    Launcher program = new ProcessLauncher(folder);
+    Outcome demo = program.run("demo", "--headless", "--ledger", ledger.toString()).ended(1);
+    assertTrue(demo.stdout().length() > 200, demo::toString);
+    try (Stream<Path> made = Files.walk(folder)) {
+      List<Path> reports = made.filter(file -> file.toString().endsWith(".pdf")).toList();
+      assertEquals(1, reports.size(), demo::toString);
+      String start = new String(Files.readAllBytes(reports.get(0)), StandardCharsets.ISO_8859_1);
+      assertTrue(start.startsWith("%PDF-"), "begins as a PDF does");
+    }
+    JsonNode cylinders =
+        program
+            .run("results", "--json", "--ledger", ledger.toString())
+            .ended(1)
+            .json()
+            .path("cylinders");
+    bores(cylinders);
+  }
+
+  @Test
+  void withJsonTheDemoAnswersWithOneDocument() {
+    Path ledger = folder.resolve("demo.ledger");
+    Launcher program = new ProcessLauncher(folder);
+    Outcome demo =
+        program.run("demo", "--headless", "--json", "--ledger=" + ledger.toString()).ended(1);
+    bores(demo.json().path("cylinders"));
+  }
+
+  private static void bores(JsonNode cylinders) {
+    JsonNode truth = Json.file(Program.sample("bore-rocked.expected.json")).path("cylinders");
+    int compared = 0;
+    for (int i = 0; i < 3; i++) {
+      for (JsonNode place : truth.get(i).path("bore").path("positions")) {
+        JsonNode answer =
+            Json.position(
+                cylinders.get(i).path("bore").path("positions"),
+                place.path("depth_mm").asDouble(),
+                place.path("axis").asText());
+        assertEquals(
+            place.path("true_diameter_mm").asDouble(),
+            answer.path("diameter_mm").asDouble(Double.NaN),
+            0.004,
+            answer::toString);
+        compared++;
+      }
+    }
+    assertEquals(18, compared);
+  }
+}

@@ -1,0 +1,57 @@
+package boreledger.station.blackbox;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class HelpIT {
+  private final Launcher program = Launcher.quick();
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "demo",
+        "bench",
+        "ports",
+        "capture",
+        "replay",
+        "results",
+        "report",
+        "audit",
+        "export",
+        "figure gap-change",
+        "figure tilt",
+        "figure hot-gap",
+        "figure target",
+        "figure feelers",
+        "figure match",
+        "figure oversize",
+        "figure gauge-study",
+        "figure rock",
+        "gauge check",
+        "gauge learn"
+      })
+  void eachCommandExplainsItselfWithAnExample(String command) {
+    List<String> args = new ArrayList<>(List.of(command.split(" ")));
+    args.add("--help");
+    Outcome outcome = program.run(args).ended(0);
+    int named = outcome.stdout().split("boreledger " + command, -1).length - 1;
+    assertTrue(named >= 2, () -> "its usage and an example: " + outcome);
+    assertTrue(outcome.stderr().isEmpty(), outcome::toString);
+  }
+
+  @Test
+  void theProgramNamesItsCommands() {
+    Outcome outcome = program.run("--help").ended(0);
+    for (String command :
+        List.of(
+            "demo", "bench", "ports", "capture", "replay", "results", "report", "audit", "export",
+            "figure", "gauge")) {
+      assertTrue(outcome.stdout().contains(command), () -> command + " in " + outcome);
+    }
+  }
+}
