@@ -56,7 +56,7 @@ public final class Replay {
   /** Plays everything at once into a ledger, made when there is none. */
   public JobResults into(Path ledgerFile, Consumer<GaugingEvent> watcher) throws LedgerFault {
     try (Ledger ledger = Ledger.openOrCreate(ledgerFile)) {
-      return into(ledger, () -> Pace.AT_ONCE, new Play(watcher));
+      return into(ledger, () -> Pace.asFastAsRead(), new Play(watcher));
     }
   }
 

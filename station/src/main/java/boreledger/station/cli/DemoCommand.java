@@ -40,7 +40,7 @@ final class DemoCommand implements Callable<Integer> {
     Demo demo = Demo.prepare(ledger);
     answer.tell("ledger " + demo.ledgerFile());
     Play play = new Play(new ProgressLines(answer));
-    JobResults results = demo.play(() -> Pace.AT_ONCE, play);
+    JobResults results = demo.play(() -> Pace.asFastAsRead(), play);
     answer.print(results, ResultsText.of(results));
     return ExitStatus.attentionIf(results.attention());
   }
