@@ -4,8 +4,11 @@ module boreledger.calc {
 
   exports boreledger.calc.bore;
   exports boreledger.calc.decision;
+  exports boreledger.calc.fit;
+  exports boreledger.calc.gapping;
   exports boreledger.calc.geometry;
   exports boreledger.calc.input;
+  exports boreledger.calc.oversize;
   exports boreledger.calc.ring;
   exports boreledger.calc.rock;
   exports boreledger.calc.uncertainty;
