@@ -15,6 +15,7 @@ import boreledger.station.results.JobResults;
 import boreledger.station.session.Session;
 import boreledger.station.session.SessionStart;
 import boreledger.station.session.StoredSession;
+import boreledger.station.table.Tables;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.util.List;
@@ -45,11 +46,13 @@ public final class LiveGauging implements AutoCloseable {
   /** Reads the files, looks for an unfinished session, and opens the port. */
   public static LiveGauging prepare(LiveRequest request)
       throws FileProblem, UsageProblem, LineFault, LedgerFault {
-    Job job = JobFiles.withOwnMaterials().read(request.job());
+    Tables tables = Tables.inForce();
+    Job job = new JobFiles(tables).read(request.job());
     GaugeProfile gauge = GaugeFiles.named(request.gauge());
     SessionStart start =
         new SessionStart(
             job,
+            tables,
             gauge,
             request.measure(),
             Measuring.ring(job, gauge, request.measure(), request.ring(), "--measure"),

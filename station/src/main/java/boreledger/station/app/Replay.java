@@ -20,6 +20,7 @@ import boreledger.station.results.JobResults;
 import boreledger.station.session.Session;
 import boreledger.station.session.SessionStart;
 import boreledger.station.session.WallClock;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,11 +45,12 @@ public final class Replay {
    */
   public static Replay prepare(Path jobFile, List<Path> captureFiles, Path gauges)
       throws FileProblem, UsageProblem {
-    Job job = JobFiles.withOwnMaterials().read(jobFile);
+    Tables tables = Tables.inForce();
+    Job job = new JobFiles(tables).read(jobFile);
     List<Recording> recordings = new ArrayList<>();
     for (Path file : captureFiles) {
       Capture capture = CaptureFiles.read(file);
-      recordings.add(new Recording(capture, start(job, file, capture, gauges)));
+      recordings.add(new Recording(capture, start(job, tables, file, capture, gauges)));
     }
     return new Replay(recordings);
   }
@@ -82,7 +84,7 @@ public final class Replay {
     }
   }
 
-  private static SessionStart start(Job job, Path file, Capture capture, Path gauges)
+  private static SessionStart start(Job job, Tables tables, Path file, Capture capture, Path gauges)
       throws FileProblem, UsageProblem {
     CaptureHeader header = capture.header();
     List<Path> folders = new ArrayList<>();
@@ -93,6 +95,7 @@ public final class Replay {
     GaugeProfile gauge = GaugeProfiles.find(header.gauge(), folders);
     return new SessionStart(
         job,
+        tables,
         gauge,
         header.measure(),
         Measuring.ring(job, gauge, header.measure(), header.ring(), file + ":1"),

@@ -12,6 +12,9 @@ import boreledger.station.results.JobComputing;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobSessions;
 import boreledger.station.session.StoredSession;
+import boreledger.station.table.TableFile;
+import boreledger.station.table.Tables;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,14 +60,28 @@ public final class StoredJobs {
       String sha256 = session.opened().gauge();
       gauges.put(sha256, gauge(sha256));
     }
-    Job job = job(latest.opened().job());
-    return JobComputing.of(new JobSessions(job, sessions, gauges, view.headHash().toHex()));
+    Tables tables = tables(latest.opened().tables());
+    Job job = job(latest.opened().job(), tables);
+    return JobComputing.of(new JobSessions(job, tables, sessions, gauges, view.headHash().toHex()));
   }
 
-  private Job job(String sha256) throws LedgerFault {
+  private Tables tables(List<String> hashes) throws LedgerFault {
+    List<TableFile> files = new ArrayList<>();
+    for (String sha256 : hashes) {
+      Document document = document("table", sha256);
+      files.add(TableFile.kept(document.name(), document.text()));
+    }
+    try {
+      return Tables.of(files);
+    } catch (FileProblem e) {
+      throw new LedgerFault("a table kept in the ledger cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  private Job job(String sha256, Tables tables) throws LedgerFault {
     Document document = document("job", sha256);
     try {
-      return JobFiles.withOwnMaterials().parse(document.name(), document.text());
+      return new JobFiles(tables).parse(document.name(), document.text());
     } catch (FileProblem e) {
       throw new LedgerFault("the job kept in the ledger cannot be read: " + e.getMessage(), e);
     }

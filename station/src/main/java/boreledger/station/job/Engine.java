@@ -1,5 +1,7 @@
 package boreledger.station.job;
 
+import boreledger.station.table.Material;
+
 /**
  * The engine.
  *

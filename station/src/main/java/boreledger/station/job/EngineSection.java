@@ -4,6 +4,8 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.Table;
 import boreledger.drivers.file.Value;
 import boreledger.station.job.Engine.Arrangement;
+import boreledger.station.table.Material;
+import boreledger.station.table.Materials;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

@@ -4,14 +4,9 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.StrictToml;
 import boreledger.drivers.file.Table;
 import boreledger.drivers.file.TextFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import boreledger.station.table.ContentHash;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 
@@ -20,24 +15,11 @@ import java.util.Map;
  * half-read.
  */
 public final class JobFiles {
-  private final Materials materials;
+  private final Tables tables;
 
-  /** Reads jobs against a materials table. */
-  public JobFiles(Materials materials) {
-    this.materials = materials;
-  }
-
-  /** Reads jobs against the materials table that comes with the program. */
-  public static JobFiles withOwnMaterials() {
-    String name = "materials.toml";
-    try (InputStream in = JobFiles.class.getResourceAsStream(name)) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return new JobFiles(Materials.parse(name, text));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    } catch (FileProblem e) {
-      throw new IllegalStateException(e);
-    }
+  /** Reads jobs against the tables in force. */
+  public JobFiles(Tables tables) {
+    this.tables = tables;
   }
 
   /**
@@ -65,11 +47,11 @@ public final class JobFiles {
     String name = top.required("name").string();
     DisplayUnit unit =
         top.required("display_unit").oneOf(Map.of("mm", DisplayUnit.MM, "in", DisplayUnit.IN));
-    Engine engine = new EngineSection(materials).engine(top.table("engine"));
-    List<Ring> rings = new RingSection(materials).rings(top.tables("ring"), engine);
+    Engine engine = new EngineSection(tables.materials()).engine(top.table("engine"));
+    List<Ring> rings = new RingSection(tables).rings(top.tables("ring"), engine);
     Job job =
         new Job(
-            new JobSource(fileName, text, sha256(text)),
+            new JobSource(fileName, text, ContentHash.of(text)),
             name,
             unit,
             engine,
@@ -83,14 +65,5 @@ public final class JobFiles {
             RunningSection.uncertainty(top.optional("uncertainty")));
     top.done();
     return job;
-  }
-
-  private static String sha256(String text) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
   }
 }

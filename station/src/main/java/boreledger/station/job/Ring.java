@@ -1,10 +1,12 @@
 package boreledger.station.job;
 
+import boreledger.station.table.Material;
 import java.util.List;
 
 /**
  * A kind of ring, one of which goes into every cylinder.
  *
+ * @param kind what it does
  * @param travelTopMm its depth below the deck at top dead centre
  * @param travelBottomMm its depth below the deck at bottom dead centre
  * @param gapMinMm the ring or engine maker's smallest gap
@@ -16,6 +18,7 @@ import java.util.List;
  */
 public record Ring(
     String name,
+    RingKind kind,
     Material material,
     double travelTopMm,
     double travelBottomMm,

@@ -3,6 +3,9 @@ package boreledger.station.job;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.Table;
 import boreledger.drivers.file.Value;
+import boreledger.station.table.GapRuleTable;
+import boreledger.station.table.Materials;
+import boreledger.station.table.Tables;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -11,9 +14,11 @@ import java.util.Set;
 /** Reads {@code [[ring]]} and {@code [[ring_mark]]}. */
 final class RingSection {
   private final Materials materials;
+  private final GapRuleTable gapRules;
 
-  RingSection(Materials materials) {
-    this.materials = materials;
+  RingSection(Tables tables) {
+    this.materials = tables.materials();
+    this.gapRules = tables.gapRules();
   }
 
   List<Ring> rings(List<Table> tables, Engine engine) throws FileProblem {
@@ -24,7 +29,8 @@ final class RingSection {
     List<Ring> rings = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (Table table : tables) {
-      Ring ring = ring(table, engine, deepestMm);
+      RingKind kind = RingKind.of(table.required("name").string(), rings.size());
+      Ring ring = ring(table, kind, engine, deepestMm);
       if (!names.add(ring.name())) {
         throw table.required("name").expected("each ring's name once");
       }
@@ -53,33 +59,43 @@ final class RingSection {
     return marks;
   }
 
-  private Ring ring(Table table, Engine engine, double deepestMm) throws FileProblem {
+  private Ring ring(Table table, RingKind kind, Engine engine, double deepestMm)
+      throws FileProblem {
     List<Double> travelMm = travel(table.required("travel_mm"));
     double gapMinMm = gap(table.required("gap_min_mm"), engine);
     Value gapMax = table.required("gap_max_mm");
-    if (gap(gapMax, engine) < gapMinMm) {
-      throw gapMax.expected("at least the " + gapMinMm + " mm of gap_min_mm");
+    if (gap(gapMax, engine) <= gapMinMm) {
+      throw gapMax.expected("more than the " + gapMinMm + " mm of gap_min_mm");
     }
     return new Ring(
         table.required("name").string(),
+        kind,
         materials.in(table, "material"),
         travelMm.get(0),
         travelMm.get(1),
         gapMinMm,
         gapMax.number(),
-        rule(table),
+        rule(table, kind),
         table.has("target_mm") ? Double.valueOf(gap(table.required("target_mm"), engine)) : null,
         PlanSection.depths(table.required("depths_mm"), deepestMm),
         radialWall(table, engine));
   }
 
-  private static String rule(Table table) throws FileProblem {
+  private String rule(Table table, RingKind kind) throws FileProblem {
     boolean hasTarget = table.has("target_mm");
     if (table.has("rule") == hasTarget) {
       String found = hasTarget ? "both rule and target_mm" : "neither rule nor target_mm";
       throw table.problem("[[ring]] has " + found + ", expected exactly one of them");
     }
-    return hasTarget ? null : table.required("rule").string();
+    if (hasTarget) {
+      return null;
+    }
+    Value rule = table.required("rule");
+    if (gapRules.rules().find(rule.string(), kind.word()).isEmpty()) {
+      throw rule.expected(
+          "a use in the gap rule table, one of " + String.join(", ", gapRules.uses().keySet()));
+    }
+    return rule.string();
   }
 
   private static List<Double> travel(Value value) throws FileProblem {

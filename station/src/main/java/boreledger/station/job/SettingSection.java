@@ -4,6 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.Table;
 import boreledger.drivers.file.Value;
 import boreledger.station.job.Setting.Kind;
+import boreledger.station.table.Materials;
 import java.util.Map;
 
 /** Reads {@code [setting]}. */

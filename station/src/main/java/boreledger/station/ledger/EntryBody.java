@@ -40,7 +40,7 @@ public sealed interface EntryBody {
   /**
    * A file that readings depend on, kept whole, once for each content.
    *
-   * @param role {@code job} or {@code gauge}
+   * @param role {@code job}, {@code gauge} or {@code table}
    */
   record Document(String role, String name, String sha256, String text) implements EntryBody {}
 
@@ -49,6 +49,7 @@ public sealed interface EntryBody {
    *
    * @param job the job file's content hash
    * @param gauge the gauge profile's content hash
+   * @param tables the content hashes of the tables that computations fall back on
    * @param ring the ring's name; null for bores
    * @param line where the bytes come from, in words
    * @param program the program's version, whose rules compute
@@ -57,6 +58,7 @@ public sealed interface EntryBody {
       String jobName,
       String job,
       String gauge,
+      List<String> tables,
       Measure measure,
       String ring,
       Instant wall,

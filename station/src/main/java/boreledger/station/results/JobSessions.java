@@ -4,6 +4,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.job.Job;
 import boreledger.station.session.StoredSession;
+import boreledger.station.table.Tables;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,12 +14,17 @@ import java.util.Optional;
  * What results are computed from.
  *
  * @param job the job as its latest session knew it
+ * @param tables the tables that were in force then
  * @param sessions its sessions, oldest first
  * @param gauges the gauge profiles of these sessions by content hash
  * @param ledgerHead the ledger's head, in hexadecimal
  */
 public record JobSessions(
-    Job job, List<StoredSession> sessions, Map<String, GaugeProfile> gauges, String ledgerHead) {
+    Job job,
+    Tables tables,
+    List<StoredSession> sessions,
+    Map<String, GaugeProfile> gauges,
+    String ledgerHead) {
   /** Takes copies of the collections. */
   public JobSessions {
     sessions = List.copyOf(sessions);

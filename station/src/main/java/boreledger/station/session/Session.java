@@ -5,6 +5,7 @@ import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
@@ -49,7 +50,7 @@ public final class Session {
     this.setting = setting;
   }
 
-  /** Opens a new session, and keeps its job and its gauge profile in the ledger. */
+  /** Opens a new session, and keeps the files it depends on in the ledger. */
   public static Session open(Ledger ledger, SessionStart start, WallClock wall) throws LedgerFault {
     List<EntryBody> bodies = new ArrayList<>(Documents.notYetIn(ledger, start));
     bodies.add(
@@ -57,6 +58,7 @@ public final class Session {
             start.job().name(),
             start.job().source().sha256(),
             start.gauge().source().sha256(),
+            Documents.tables(start).stream().map(Document::sha256).toList(),
             start.measure(),
             start.ring() == null ? null : start.ring().name(),
             wall.at(0),

@@ -4,10 +4,12 @@ import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
+import boreledger.station.table.Tables;
 
 /**
  * What a session is opened with.
  *
+ * @param tables the tables that computations fall back on
  * @param ring the ring to gauge; null for bores
  * @param settingTempC the setting ring's temperature in degrees Celsius; null when not known
  * @param blockTempC the block's temperature in degrees Celsius; null when not known
@@ -15,6 +17,7 @@ import boreledger.station.job.Ring;
  */
 public record SessionStart(
     Job job,
+    Tables tables,
     GaugeProfile gauge,
     Measure measure,
     Ring ring,

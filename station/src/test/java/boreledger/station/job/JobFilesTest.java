@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.file.FileProblem;
+import boreledger.station.table.Tables;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,7 +52,15 @@ class JobFilesTest {
       depths_mm = [12, 60]
       """;
 
-  private final JobFiles files = JobFiles.withOwnMaterials();
+  private final JobFiles files = new JobFiles(ownTables());
+
+  private static Tables ownTables() {
+    try {
+      return Tables.of(List.of());
+    } catch (FileProblem e) {
+      throw new IllegalStateException(e);
+    }
+  }
 
   @Test
   void aWholeJobIsReadAsWritten() throws Exception {

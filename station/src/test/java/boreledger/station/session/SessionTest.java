@@ -26,6 +26,7 @@ import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.Bore;
 import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -190,15 +191,22 @@ class SessionTest {
   void aGapFarFromAnyGapIsHeldAndASecondSessionKeepsTheFilesOnce() throws Exception {
     SessionStart gaps =
         new SessionStart(
-            job(), gauge(Reads.SIZE), Measure.GAP, job().rings().get(0), null, 20.0, "a line");
+            job(),
+            tables(),
+            gauge(Reads.SIZE),
+            Measure.GAP,
+            job().rings().get(0),
+            null,
+            20.0,
+            "a line");
     Session session = Session.open(ledger, gaps, WALL);
     Session.open(ledger, gaps, WALL);
 
     assertInstanceOf(Outcome.Held.class, session.offer(picked(1, 5.01)));
     assertInstanceOf(Outcome.Held.class, session.offer(picked(1, -0.01)));
     assertInstanceOf(Outcome.Taken.class, session.offer(picked(1, 5.0)));
-    // ledger, job, gauge, session, session, two refused, one reading, the end of the plan
-    assertEquals(10, ledger.append(List.of(end())));
+    // ledger, job, gauge, 3 tables, 2 sessions, 2 refused, a reading, the end of the plan, this
+    assertEquals(13, ledger.append(List.of(end())));
   }
 
   private static EntryBody end() {
@@ -221,7 +229,7 @@ class SessionTest {
 
   private static SessionStart start() {
     return new SessionStart(
-        job(), gauge(Reads.DEVIATION), Measure.BORE, null, 20.4, 21.3, "a line");
+        job(), tables(), gauge(Reads.DEVIATION), Measure.BORE, null, 20.4, 21.3, "a line");
   }
 
   private static PickEvent.Picked picked(double tS, double valueMm) {
@@ -248,9 +256,17 @@ class SessionTest {
         new PickSpec.Press(5));
   }
 
+  private static Tables tables() {
+    try {
+      return Tables.of(List.of());
+    } catch (FileProblem e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   private static Job job() {
     try {
-      return JobFiles.withOwnMaterials().parse("one.job.toml", JOB);
+      return new JobFiles(tables()).parse("one.job.toml", JOB);
     } catch (FileProblem e) {
       throw new IllegalStateException(e);
     }

@@ -1,4 +1,4 @@
-package boreledger.station.job;
+package boreledger.station.table;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.StrictToml;
@@ -9,6 +9,8 @@ import java.util.Map;
 
 /** The materials table: expansion coefficients by name, each with its origin. */
 public final class Materials {
+  static final String FILE = "materials.toml";
+
   private final Map<String, Material> byName;
 
   private Materials(Map<String, Material> byName) {
@@ -38,11 +40,11 @@ public final class Materials {
   }
 
   /**
-   * The material of a table that has a material's name, or {@code cte_per_k}, or both.
+   * The material of a file's table that has a material's name, or {@code cte_per_k}, or both.
    *
    * @param nameKey the key of the name, such as {@code block_material}
    */
-  Material in(Table table, String nameKey) throws FileProblem {
+  public Material in(Table table, String nameKey) throws FileProblem {
     Material named = table.has(nameKey) ? named(table.required(nameKey)) : null;
     if (table.has("cte_per_k")) {
       double ctePerK = coefficient(table.required("cte_per_k"));
@@ -55,7 +57,7 @@ public final class Materials {
   }
 
   /** The material that a value names. */
-  Material named(Value name) throws FileProblem {
+  public Material named(Value name) throws FileProblem {
     Material material = byName.get(name.string());
     if (material == null) {
       throw name.expected("one of " + String.join(", ", byName.keySet()) + ", or a cte_per_k");
@@ -64,7 +66,7 @@ public final class Materials {
   }
 
   /** A coefficient that a solid can have; the bound catches a forgotten e-6. */
-  static double coefficient(Value value) throws FileProblem {
+  public static double coefficient(Value value) throws FileProblem {
     double ctePerK = value.positive();
     if (ctePerK > 1e-3) {
       throw value.expected("a coefficient per kelvin, such as 11.4e-6");

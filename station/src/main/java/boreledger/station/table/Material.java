@@ -1,4 +1,4 @@
-package boreledger.station.job;
+package boreledger.station.table;
 
 /**
  * A material by what matters here.
