@@ -146,7 +146,7 @@ final class BoreSession {
         setting.maxErrorMm() == null ? 0 : setting.maxErrorMm());
   }
 
-  private static ThermalUncertainty thermal(InputUncertainty uncertainty) {
+  static ThermalUncertainty thermal(InputUncertainty uncertainty) {
     return new ThermalUncertainty(
         uncertainty.temperatureK(),
         uncertainty.ctePerK(),

@@ -2,15 +2,19 @@ package boreledger.station.results;
 
 import boreledger.calc.bore.BoreProfile;
 import boreledger.calc.bore.BoreSection;
+import boreledger.calc.bore.BoreShape;
 import boreledger.calc.bore.Diameter;
+import boreledger.calc.bore.IntendedProfile;
 import boreledger.calc.bore.Taper;
-import boreledger.calc.decision.Limit;
+import boreledger.calc.bore.WearLine;
 import boreledger.calc.uncertainty.Estimate;
 import boreledger.station.job.GaugingOrder;
 import boreledger.station.job.Job;
-import boreledger.station.job.Limits;
+import boreledger.station.job.Piston;
+import boreledger.station.results.BoreResults.ClearanceResult;
 import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
+import boreledger.station.results.BoreResults.WearLineResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +27,7 @@ import java.util.function.Function;
  *
  * @param diameters from the deck down and in the plan's order of axes; may be empty
  */
-record CylinderBore(Job job, List<Diameter> diameters) {
+record CylinderBore(Job job, int cylinder, List<Diameter> diameters) {
   CylinderBore {
     diameters = List.copyOf(diameters);
   }
@@ -38,17 +42,67 @@ record CylinderBore(Job job, List<Diameter> diameters) {
         .map(BoreProfile::new);
   }
 
+  /** The whole profile; empty as long as a planned position lacks its reading. */
+  Optional<BoreProfile> complete() {
+    GaugingOrder plan = job.plan();
+    boolean all = diameters.size() == plan.depthsMm().size() * plan.axes().size();
+    return all ? profile() : Optional.empty();
+  }
+
   BoreResults results() {
-    return new BoreResults(positions(), tapersMm(), outOfRound(), null, checks());
+    return new BoreResults(
+        positions(),
+        tapersMm(Taper::amount),
+        tapersMm(Taper::signed),
+        outOfRound(),
+        complete()
+            .flatMap(each -> BoreShape.of(each, intended()))
+            .map(BoreShape::word)
+            .orElse(null),
+        complete().flatMap(each -> WearLine.of(each, intended())).map(this::wearLine).orElse(null),
+        clearance(),
+        new BoreChecks(job.limits(), profile(), pistonMm(), complete().isPresent()).results());
+  }
+
+  /** The cylinder's piston; null when it was not measured. */
+  Double pistonMm() {
+    return job.pistons().stream()
+        .filter(piston -> piston.cylinder() == cylinder)
+        .map(Piston::diameterMm)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private WearLineResult wearLine(WearLine line) {
+    return new WearLineResult(line.slope(), line.slopeStandardUncertainty());
+  }
+
+  private ClearanceResult clearance() {
+    return profile()
+        .filter(bore -> pistonMm() != null)
+        .map(
+            bore ->
+                new ClearanceResult(
+                    bore.smallest().diameterMm() - pistonMm(),
+                    bore.largest().diameterMm() - pistonMm()))
+        .orElse(null);
+  }
+
+  /** The choke says how much narrower a place is meant to be than the widest. */
+  private IntendedProfile intended() {
+    GaugingOrder plan = job.plan();
+    if (plan.chokeMm() == null) {
+      return IntendedProfile.STRAIGHT;
+    }
+    Map<Double, Double> offsetMm = new LinkedHashMap<>();
+    for (int i = 0; i < plan.depthsMm().size(); i++) {
+      offsetMm.put(plan.depthsMm().get(i), -plan.chokeMm().get(i));
+    }
+    return new IntendedProfile(offsetMm);
   }
 
   private Optional<BoreProfile> profile() {
     return diameters.isEmpty() ? Optional.empty() : Optional.of(BoreProfile.of(diameters));
-  }
-
-  private boolean complete() {
-    GaugingOrder plan = job.plan();
-    return diameters.size() == plan.depthsMm().size() * plan.axes().size();
   }
 
   private List<PositionResult> positions() {
@@ -65,20 +119,21 @@ record CylinderBore(Job job, List<Diameter> diameters) {
                 depthMm,
                 axis,
                 size.map(Estimate::valueMm).orElse(null),
-                size.map(Estimate::expandedUncertaintyMm).orElse(null)));
+                size.map(Estimate::expandedUncertaintyMm).orElse(null),
+                size.map(Estimate::budget).map(BudgetLine::of).orElse(null)));
       }
     }
     return positions;
   }
 
-  private Map<String, Double> tapersMm() {
+  private Map<String, Double> tapersMm(Function<Taper, Estimate> which) {
     Map<String, Double> tapersMm = new LinkedHashMap<>();
     for (String axis : job.plan().axes()) {
       tapersMm.put(
           axis,
           profile()
               .flatMap(profile -> profile.taper(axis))
-              .map(taper -> taper.amount().valueMm())
+              .map(taper -> which.apply(taper).valueMm())
               .orElse(null));
     }
     return tapersMm;
@@ -102,39 +157,5 @@ record CylinderBore(Job job, List<Diameter> diameters) {
 
   private static Optional<BoreSection> sectionAt(BoreProfile profile, double depthMm) {
     return profile.sections().stream().filter(each -> each.depthMm() == depthMm).findFirst();
-  }
-
-  private List<CheckResult> checks() {
-    Limits limits = job.limits();
-    List<CheckResult> checks = new ArrayList<>();
-    upper("taper", limits.taperMaxMm(), p -> p.largestTaper().map(Taper::amount))
-        .ifPresent(checks::add);
-    upper("out-of-round", limits.outOfRoundMaxMm(), BoreProfile::largestOutOfRound)
-        .ifPresent(checks::add);
-    check("bore-min", limits.boreMinMm(), Limit.Lower::new, p -> Optional.of(p.smallest().size()))
-        .ifPresent(checks::add);
-    upper("bore-max", limits.boreMaxMm(), p -> Optional.of(p.largest().size()))
-        .ifPresent(checks::add);
-    upper("wear-limit", limits.wearLimitMm(), p -> Optional.of(p.largest().size()))
-        .ifPresent(checks::add);
-    return checks;
-  }
-
-  private Optional<CheckResult> upper(
-      String name, Double limitMm, Function<BoreProfile, Optional<Estimate>> value) {
-    return check(name, limitMm, Limit.Upper::new, value);
-  }
-
-  private Optional<CheckResult> check(
-      String name,
-      Double limitMm,
-      Function<Double, Limit> limit,
-      Function<BoreProfile, Optional<Estimate>> value) {
-    if (limitMm == null) {
-      return Optional.empty();
-    }
-    return profile()
-        .flatMap(value)
-        .map(each -> CheckResult.of(name, each, limit.apply(limitMm), limitMm, complete()));
   }
 }

@@ -5,14 +5,17 @@ import boreledger.calc.bore.Perimeter;
 import boreledger.calc.ring.GapAgreement;
 import boreledger.calc.ring.GapChange;
 import boreledger.calc.ring.GapReading;
+import boreledger.calc.ring.GapTaper;
 import boreledger.calc.ring.GappedRing;
+import boreledger.calc.ring.RingTilt;
 import boreledger.calc.uncertainty.Estimate;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
+import boreledger.station.job.RingMark;
 import boreledger.station.results.RingResults.GapResult;
+import boreledger.station.results.RingResults.TaperResult;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -20,37 +23,65 @@ import java.util.Optional;
  *
  * @param bore the depths where the perimeter is known; empty when there are none yet
  * @param gaps the gaps read, from the deck down; may be empty
+ * @param tilts the ring's depths around the clock; empty unless they were read
  */
-record CylinderRing(Job job, Ring ring, Optional<BoreProfile> bore, List<GapReading> gaps) {
+record CylinderRing(
+    Job job,
+    int cylinder,
+    Ring ring,
+    Optional<BoreProfile> bore,
+    List<GapReading> gaps,
+    Optional<RingTilts> tilts,
+    RingGapping gapping) {
+
   RingResults results() {
-    List<GapResult> all = ring.depthsMm().stream().map(this::gap).toList();
-    return new RingResults(ring.name(), all, null, null, null, "unknown");
+    List<GapAgreement> agreements = gapped().map(GappedRing::agreements).orElse(List.of());
+    List<GapResult> all =
+        ring.depthsMm().stream().map(depthMm -> gap(depthMm, agreements)).toList();
+    GappingResult gapped =
+        gapped()
+            .filter(each -> !each.gaps().isEmpty())
+            .map(gapping::of)
+            .orElseGet(gapping::unknown);
+    List<String> disagreements = RingCautions.disagreements(ring, agreements);
+    List<String> cautions = new ArrayList<>(disagreements);
+    cautions.addAll(RingCautions.tilts(ring, all));
+    cautions.addAll(gapped.cautions());
+    return new RingResults(
+        ring.name(),
+        mark(),
+        all,
+        gapped.tightest(),
+        gapped.targetMm(),
+        gapped.target(),
+        gapped.removeMm(),
+        gapped.state().word(),
+        taperFromGaps(),
+        !disagreements.isEmpty() || gapped.attention(),
+        cautions);
   }
 
-  /** What asks for attention in this ring's readings. */
-  List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
-    for (GapAgreement agreement : agreements()) {
-      Double en = agreement.expectation().en();
-      if (en != null && Math.abs(en) > 1) {
-        cautions.add(disagreement(agreement, en));
-      }
-    }
-    return cautions;
+  /** The ring in its bore; empty as long as no perimeter is known. */
+  Optional<GappedRing> gapped() {
+    return bore.map(profile -> new GappedRing(profile, boreCtePerK(), calcRing(), gaps));
   }
 
-  private GapResult gap(double depthMm) {
-    Optional<GapReading> read = gaps.stream().filter(gap -> gap.depthMm() == depthMm).findFirst();
+  private GapResult gap(double depthMm, List<GapAgreement> agreements) {
+    Optional<Double> read =
+        gaps.stream().filter(gap -> gap.depthMm() == depthMm).map(GapReading::gapMm).findFirst();
     Optional<GapAgreement> agreement =
-        agreements().stream().filter(each -> each.reading().depthMm() == depthMm).findFirst();
+        agreements.stream().filter(each -> each.reading().depthMm() == depthMm).findFirst();
     Optional<Estimate> change = change(depthMm);
+    Optional<RingTilt> tilt = tilts.flatMap(each -> each.at(cylinder, depthMm, boreMm(depthMm)));
     return new GapResult(
         depthMm,
-        read.map(GapReading::gapMm).orElse(null),
+        read.orElse(null),
         change.map(Estimate::valueMm).orElse(null),
         change.map(Estimate::expandedUncertaintyMm).orElse(null),
         agreement.map(each -> each.expectation().expectedMm()).orElse(null),
         agreement.map(each -> each.expectation().en()).orElse(null),
+        tilt.map(RingTilt::tiltDeg).orElse(null),
+        tilt.flatMap(each -> read.map(gapMm -> gapMm - each.gapErrorMm())).orElse(null),
         bore.map(profile -> profile.perimeterAt(depthMm).reach().beyondReadings()).orElse(false));
   }
 
@@ -62,14 +93,22 @@ record CylinderRing(Job job, Ring ring, Optional<BoreProfile> bore, List<GapRead
         });
   }
 
-  private double shallowestMm() {
-    return gaps.isEmpty() ? ring.depthsMm().get(0) : gaps.get(0).depthMm();
+  private TaperResult taperFromGaps() {
+    if (gaps.size() < 2) {
+      return null;
+    }
+    Estimate amount =
+        GapTaper.of(job.engine().nominalBoreMm(), boreCtePerK(), calcRing(), gaps).amount();
+    return new TaperResult(amount.valueMm(), amount.expandedUncertaintyMm());
   }
 
-  private List<GapAgreement> agreements() {
-    return bore.map(profile -> new GappedRing(profile, boreCtePerK(), calcRing(), gaps))
-        .map(GappedRing::agreements)
-        .orElse(List.of());
+  private double boreMm(double depthMm) {
+    return bore.map(profile -> profile.perimeterAt(depthMm).lengthMm() / Math.PI)
+        .orElse(job.engine().nominalBoreMm());
+  }
+
+  private double shallowestMm() {
+    return gaps.isEmpty() ? ring.depthsMm().get(0) : gaps.get(0).depthMm();
   }
 
   private double boreCtePerK() {
@@ -80,17 +119,11 @@ record CylinderRing(Job job, Ring ring, Optional<BoreProfile> bore, List<GapRead
     return new boreledger.calc.ring.Ring(ring.material().ctePerK(), ring.radialWallMm());
   }
 
-  private String disagreement(GapAgreement agreement, double en) {
-    String which =
-        gaps.size() == 2 ? "; with two depths nothing tells which of the two is wrong" : "";
-    return String.format(
-        Locale.ROOT,
-        "%s ring at %s mm: the gap read and the gap expected differ beyond their uncertainty"
-            + " (E_n %.1f)%s. Usual causes: ring not square, feeler forced, wrong cylinder or ring,"
-            + " dirt, a gauge that moved off its setting.",
-        ring.name(),
-        agreement.reading().depthMm(),
-        en,
-        which);
+  private String mark() {
+    return job.ringMarks().stream()
+        .filter(mark -> mark.ring().equals(ring.name()) && mark.cylinder() == cylinder)
+        .map(RingMark::mark)
+        .findFirst()
+        .orElse(null);
   }
 }

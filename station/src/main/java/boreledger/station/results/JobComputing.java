@@ -3,8 +3,10 @@ package boreledger.station.results;
 import boreledger.calc.bore.Diameter;
 import boreledger.calc.ring.GapReading;
 import boreledger.drivers.capture.Measure;
+import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.results.JobResults.TableUsed;
 import boreledger.station.session.StoredSession;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,9 +20,11 @@ public final class JobComputing {
   private final JobSessions stored;
   private final Optional<BoreSession> bores;
   private final Map<String, GapSession> gaps = new LinkedHashMap<>();
+  private final Targets targets;
 
   private JobComputing(JobSessions stored) {
     this.stored = stored;
+    this.targets = new Targets(stored.job(), stored.tables().gapRules());
     this.bores =
         stored
             .latest(Measure.BORE, null)
@@ -39,37 +43,64 @@ public final class JobComputing {
   }
 
   private JobResults results() {
-    List<CylinderResults> cylinders =
-        IntStream.rangeClosed(1, stored.job().engine().cylinders())
-            .mapToObj(this::cylinder)
-            .toList();
+    Job job = stored.job();
+    List<CylinderBore> all =
+        IntStream.rangeClosed(1, job.engine().cylinders()).mapToObj(this::bore).toList();
+    List<CylinderResults> cylinders = all.stream().map(this::cylinder).toList();
     int refused = stored.sessions().stream().mapToInt(session -> session.refused().size()).sum();
     boolean attention =
         refused > 0
             || bores.map(BoreSession::drifted).orElse(false)
             || cylinders.stream().anyMatch(CylinderResults::needsAttention);
     return new JobResults(
-        stored.job().name(), stored.ledgerHead(), cylinders, refused, attention, cautions());
+        job.name(),
+        stored.ledgerHead(),
+        job.displayUnit().symbol(),
+        cylinders,
+        Advising.of(job, all),
+        stored.tables().files().stream()
+            .map(file -> new TableUsed(file.name(), file.sha256()))
+            .toList(),
+        refused,
+        attention,
+        cautions());
   }
 
-  private CylinderResults cylinder(int cylinder) {
+  private CylinderBore bore(int cylinder) {
     List<Diameter> diameters = bores.map(each -> each.diameters(cylinder)).orElse(List.of());
-    CylinderBore bore = new CylinderBore(stored.job(), diameters);
-    List<CylinderRing> rings =
-        stored.job().rings().stream().map(ring -> ring(cylinder, bore, ring)).toList();
-    return new CylinderResults(
-        cylinder,
-        bore.results(),
-        rings.stream().map(CylinderRing::results).toList(),
-        rings.stream().flatMap(ring -> ring.cautions().stream()).toList());
+    return new CylinderBore(stored.job(), cylinder, diameters);
   }
 
-  private CylinderRing ring(int cylinder, CylinderBore bore, Ring ring) {
+  private CylinderResults cylinder(CylinderBore bore) {
+    return new CylinderResults(
+        bore.cylinder(),
+        bore.results(),
+        stored.job().rings().stream().map(ring -> ring(bore, ring).results()).toList());
+  }
+
+  private CylinderRing ring(CylinderBore bore, Ring ring) {
+    Job job = stored.job();
     List<GapReading> read =
         Optional.ofNullable(gaps.get(ring.name()))
-            .map(session -> session.gaps(cylinder))
+            .map(session -> session.gaps(bore.cylinder()))
             .orElse(List.of());
-    return new CylinderRing(stored.job(), ring, bore.wholeSections(), read);
+    RingGapping gapping =
+        new RingGapping(
+            ring,
+            targets.of(ring),
+            Heat.of(job.running(), stored.tables().temperatures()),
+            targets.boosted(),
+            BoreSession.thermal(job.uncertainty()));
+    return new CylinderRing(
+        job,
+        bore.cylinder(),
+        ring,
+        bore.wholeSections(),
+        read,
+        stored
+            .latest(Measure.RING_DEPTH, ring.name())
+            .map(session -> new RingTilts(job, ring, session)),
+        gapping);
   }
 
   private List<String> cautions() {

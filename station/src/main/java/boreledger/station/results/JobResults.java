@@ -7,35 +7,50 @@ import java.util.List;
  * be known yet is null.
  *
  * @param ledgerHead the head of the ledger it was computed from, in hexadecimal
+ * @param displayUnit the unit in which the job wants lengths shown, {@code mm} or {@code in}
+ * @param advice hone or oversize; null until every cylinder was read
+ * @param tables the tables that were in force
  * @param refused how many samples of the sessions became no reading
  * @param attention whether anything asks a person to look: a limit not surely kept, a refused
- *     sample, a gap that does not agree with its bore, a zero that drifted too far
+ *     sample, a gap that does not agree with its bore, a ring that filing cannot make good, a zero
+ *     that drifted too far
  * @param cautions plain sentences that belong to the job as a whole
  */
 public record JobResults(
     String job,
     String ledgerHead,
+    String displayUnit,
     List<CylinderResults> cylinders,
+    AdviceResult advice,
+    List<TableUsed> tables,
     int refused,
     boolean attention,
     List<String> cautions) {
   /** Takes copies of the lists. */
   public JobResults {
     cylinders = List.copyOf(cylinders);
+    tables = List.copyOf(tables);
     cautions = List.copyOf(cautions);
   }
 
+  /**
+   * A table that computations fell back on.
+   *
+   * @param file its file's name
+   * @param sha256 its content hash
+   */
+  public record TableUsed(String file, String sha256) {}
+
   /** One cylinder. */
-  public record CylinderResults(
-      int cylinder, BoreResults bore, List<RingResults> rings, List<String> cautions) {
-    /** Takes copies of the lists. */
+  public record CylinderResults(int cylinder, BoreResults bore, List<RingResults> rings) {
+    /** Takes a copy of the list. */
     public CylinderResults {
       rings = List.copyOf(rings);
-      cautions = List.copyOf(cautions);
     }
 
     boolean needsAttention() {
-      return !cautions.isEmpty() || bore.checks().stream().anyMatch(CheckResult::needsAttention);
+      return rings.stream().anyMatch(RingResults::attention)
+          || bore.checks().stream().anyMatch(CheckResult::needsAttention);
     }
   }
 }

@@ -1,9 +1,9 @@
 package boreledger.station.results;
 
+import boreledger.station.results.AdviceResult.CylinderAdviceResult;
 import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.JobResults.CylinderResults;
-import boreledger.station.results.RingResults.GapResult;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -17,112 +17,158 @@ public final class ResultsText {
           + " four. The engine and ring makers' data decide, not these figures.";
 
   private final StringBuilder text = new StringBuilder();
+  private final LengthWords lengths;
+  private final boolean budgets;
 
-  private ResultsText() {}
+  private ResultsText(LengthWords lengths, boolean budgets) {
+    this.lengths = lengths;
+    this.budgets = budgets;
+  }
 
   /** The whole text, with line ends. */
   public static String of(JobResults results) {
-    ResultsText words = new ResultsText();
-    words.line("%s", results.job());
-    results.cylinders().forEach(words::cylinder);
-    results.cautions().forEach(caution -> words.line("Caution: %s", caution));
-    if (results.refused() > 0) {
-      words.line("%d samples became no reading; they are kept in the ledger.", results.refused());
-    }
-    words.line("%n%s", NOTE);
-    words.line("Ledger head %s", results.ledgerHead());
+    return of(results, false);
+  }
+
+  /** The whole text, on demand with the budget of every diameter and check. */
+  public static String of(JobResults results, boolean budgets) {
+    ResultsText words = new ResultsText(LengthWords.in(results.displayUnit()), budgets);
+    words.whole(results);
     return words.text.toString();
+  }
+
+  private void whole(JobResults results) {
+    line("%s, lengths in %s", results.job(), lengths.unit());
+    results.cylinders().forEach(this::cylinder);
+    if (results.advice() != null) {
+      advice(results.advice());
+    }
+    line("");
+    results.cautions().forEach(caution -> line("Caution: %s", caution));
+    if (results.refused() > 0) {
+      line("%d samples became no reading; they are kept in the ledger.", results.refused());
+    }
+    line("%s", NOTE);
+    results.tables().forEach(table -> line("Table %s, SHA-256 %s", table.file(), table.sha256()));
+    line("Ledger head %s", results.ledgerHead());
   }
 
   private void cylinder(CylinderResults cylinder) {
     line("%nCylinder %d", cylinder.cylinder());
     BoreResults bore = cylinder.bore();
     List<String> axes = List.copyOf(bore.taperMm().keySet());
-    line("  %-10s%s  out of round", "depth", columns(axes, axis -> pad(axis)));
+    line("  %-10s%s  out of round", "depth", columns(axes, axis -> axis));
     for (OutOfRoundResult round : bore.outOfRoundMm()) {
       line(
           "  %-10s%s  %s",
-          number(round.depthMm()),
-          columns(axes, axis -> pad(diameter(bore, round.depthMm(), axis))),
-          length(round.valueMm()));
+          lengths.depth(round.depthMm()),
+          columns(axes, axis -> diameter(bore, round.depthMm(), axis)),
+          lengths.plain(round.valueMm()));
     }
-    line("  %-10s%s", "taper", columns(axes, axis -> pad(length(bore.taperMm().get(axis)))));
+    line("  %-10s%s", "taper", columns(axes, axis -> lengths.plain(bore.taperMm().get(axis))));
     if (bore.shape() != null) {
-      line("  shape: %s", bore.shape());
+      line("  shape     %s", bore.shape());
     }
-    bore.checks().forEach(check -> line("  %s", words(check)));
-    cylinder.rings().forEach(this::ring);
-    cylinder.cautions().forEach(caution -> line("  Caution: %s", caution));
-  }
-
-  private void ring(RingResults ring) {
-    line("  %s ring%s", ring.ring(), ring.state().equals("unknown") ? "" : ": " + ring.state());
-    line("    %-8s%12s%20s%12s%8s", "depth", "measured", "expected change", "expected", "E_n");
-    for (GapResult gap : ring.gaps()) {
-      line(
-          "    %-8s%12s%20s%12s%8s%s",
-          number(gap.depthMm()),
-          length(gap.measuredMm()),
-          signed(gap.expectedChangeMm()),
-          length(gap.expectedMm()),
-          gap.en() == null ? "-" : format("%.1f", gap.en()),
-          gap.beyondReadings() ? "  beyond the bore readings" : "");
+    bore.checks().forEach(this::check);
+    if (budgets) {
+      bore.positions().forEach(this::budget);
     }
+    cylinder.rings().forEach(ring -> new RingText(lengths, this::line).ring(ring));
   }
 
-  private static String words(CheckResult check) {
-    return format(
-        "%-13s%.4f ± %.4f mm, limit %.4f mm: %s",
-        check.check(),
-        check.valueMm(),
-        check.expandedUncertaintyMm(),
-        check.limitMm(),
-        verdict(check));
-  }
-
-  private static String verdict(CheckResult check) {
+  private void check(CheckResult check) {
     String state = Objects.requireNonNullElse(check.state(), "not all read yet");
-    return format("%s (%.0f %% sure to keep it)", state, 100 * check.probabilityWithin());
+    line(
+        "  %-14s%s ± %s, limit %s: %s (%s)",
+        check.check(),
+        lengths.plain(check.valueMm()),
+        lengths.plain(check.expandedUncertaintyMm()),
+        lengths.plain(check.limitMm()),
+        state,
+        sureness(check.probabilityWithin()));
+    if (budgets) {
+      lines(check.budget());
+    }
   }
 
-  private static String diameter(BoreResults bore, double depthMm, String axis) {
+  private void budget(PositionResult position) {
+    if (position.budget() != null) {
+      line("  budget of %s, %s:", lengths.depth(position.depthMm()), position.axis());
+      lines(position.budget());
+    }
+  }
+
+  private void lines(List<BudgetLine> budget) {
+    for (BudgetLine each : budget) {
+      line(
+          "      %-32s%s  %3.0f %%",
+          each.line(), lengths.plain(each.standardUncertaintyMm()), 100 * each.share());
+    }
+  }
+
+  private void advice(AdviceResult advice) {
+    line("%nAdvice: %s", cure(advice));
+    for (CylinderAdviceResult cylinder : advice.cylinders()) {
+      line(
+          "  cylinder %d: finished size %s%s%s",
+          cylinder.cylinder(),
+          lengths.plain(cylinder.finishedMm()),
+          cylinder.clearanceMm() == null
+              ? ""
+              : ", piston clearance " + lengths.plain(cylinder.clearanceMm()),
+          cylinder.reasons().isEmpty()
+              ? "; honing will do"
+              : "; honing alone will not do: " + String.join("; ", cylinder.reasons()));
+    }
+    line(
+        "  On its original centre, a bore worn on one side needs %s.",
+        advice.oversizeOnOriginalCentreMm() == null
+            ? "more than any listed oversize"
+            : "the oversize of " + lengths.of(advice.oversizeOnOriginalCentreMm()));
+  }
+
+  private String cure(AdviceResult advice) {
+    return switch (advice.cure()) {
+      case "hone" -> "hone, all cylinders keep their size.";
+      case "oversize" ->
+          "bore all cylinders to the oversize of "
+              + lengths.of(advice.oversizeMm())
+              + (advice.largestListed()
+                  ? ", the largest listed: compare the remaining wall with the maker's data first."
+                  : ".");
+      default -> "no listed oversize cleans every cylinder: sleeve, or another block.";
+    };
+  }
+
+  private static String sureness(double probability) {
+    if (probability > 0.995) {
+      return "more than 99 % sure to keep it";
+    } else if (probability < 0.005) {
+      return "less than 1 % sure to keep it";
+    }
+    return String.format(Locale.ROOT, "%.0f %% sure to keep it", 100 * probability);
+  }
+
+  private String diameter(BoreResults bore, double depthMm, String axis) {
     return bore.positions().stream()
         .filter(position -> position.depthMm() == depthMm && position.axis().equals(axis))
         .filter(position -> position.diameterMm() != null)
         .findFirst()
-        .map(ResultsText::diameter)
+        .map(
+            position ->
+                lengths.plain(position.diameterMm())
+                    + " ± "
+                    + lengths.plain(position.expandedUncertaintyMm()))
         .orElse("-");
   }
 
-  private static String diameter(PositionResult position) {
-    return format("%.4f ± %.4f", position.diameterMm(), position.expandedUncertaintyMm());
-  }
-
   private static String columns(List<String> axes, Function<String, String> cell) {
-    return axes.stream().map(cell).collect(Collectors.joining());
-  }
-
-  private static String pad(String cell) {
-    return format("%18s", cell);
-  }
-
-  private static String length(Double mm) {
-    return mm == null ? "-" : format("%.4f", mm);
-  }
-
-  private static String signed(Double mm) {
-    return mm == null ? "-" : format("%+.4f", mm);
-  }
-
-  private static String number(double mm) {
-    return format("%.1f", mm);
-  }
-
-  private static String format(String pattern, Object... values) {
-    return String.format(Locale.ROOT, pattern, values);
+    return axes.stream()
+        .map(axis -> String.format(Locale.ROOT, "%20s", cell.apply(axis)))
+        .collect(Collectors.joining());
   }
 
   private void line(String pattern, Object... values) {
-    text.append(format(pattern, values)).append(System.lineSeparator());
+    text.append(String.format(Locale.ROOT, pattern, values)).append(System.lineSeparator());
   }
 }
