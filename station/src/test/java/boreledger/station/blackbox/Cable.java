@@ -77,6 +77,9 @@ final class Cable implements AutoCloseable {
 
   @Override
   public void close() {
-    socat.destroyForcibly();
+    socat.destroy(); // asked kindly, it takes its link away
+    if (!Watched.within(Duration.ofSeconds(5), () -> !socat.isAlive())) {
+      socat.destroyForcibly();
+    }
   }
 }

@@ -28,7 +28,9 @@ public record Outcome(List<String> args, int exit, String stdout, String stderr)
   /** Fails when a stack trace was printed. */
   Outcome noTrace() {
     boolean trace =
-        (stdout + "\n" + stderr).lines().anyMatch(line -> line.matches("\\s+at .+\\(.*"));
+        (stdout + "\n" + stderr)
+            .lines()
+            .anyMatch(line -> line.matches("\\s+at [\\w$./@]+\\(.*\\)\\s*"));
     assertFalse(trace, () -> "stack trace in " + this);
     return this;
   }
