@@ -64,9 +64,9 @@ public final class PumphouseThree {
         List.of(freshBore()));
   }
 
-  /** The zero walks by 2 µm while a session of this length lasts. */
+  /** The zero walks by 1.6 µm while a session of this length lasts. */
   static Drift drift(double lengthS) {
-    return new Drift(0.001, 0.003, lengthS);
+    return new Drift(0.001, 0.0026, lengthS);
   }
 
   private static Map<String, String> limits() {
@@ -104,7 +104,7 @@ public final class PumphouseThree {
         9.0,
         113.0,
         0.30,
-        0.60,
+        0.75,
         "boosted-hard",
         null,
         DEPTHS_MM);
@@ -118,9 +118,9 @@ public final class PumphouseThree {
         13.5,
         117.5,
         0.35,
-        0.80,
+        0.85,
         null,
-        0.60,
+        0.65,
         DEPTHS_MM);
   }
 
