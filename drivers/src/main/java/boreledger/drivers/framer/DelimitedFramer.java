@@ -4,6 +4,7 @@ import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.LineEvent;
 import boreledger.drivers.profile.FrameSpec;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,31 +13,36 @@ import java.util.List;
  * <pre>
  * ends_with = "\r\n", max_bytes = 8
  *
- *   2b 30 2e 31 0d 0a | 0d 0a | 31 32 33 34 35 36 37 38 | 39 0d 0a  | 2d 31
- *   frame "+0.1"      | frame | damage: longer than 8   | damage:   | damage: ended
- *                     | ""    |                         | discarded | without ending
+ *   2b 30 2e 31 0d 0a | 0d 0a | 31 32 33 34 35 36 37 38 39 0d 0a | 2d 31
+ *   frame "+0.1"      | frame | damage: longer than 8 bytes      | damage: ended without
+ *                     | ""    |                                  | its ending
  * </pre>
  *
  * <ul>
  *   <li>The ending may come in parts; {@code \r\r\n} ends a frame whose last byte is {@code \r}.
  *   <li>An ending without bytes before it is an empty frame.
- *   <li>A frame longer than the maximum is damage: its bytes come in pieces of at most the maximum,
- *       up to and including the next ending, after which frames are cut again.
+ *   <li>A frame longer than the maximum, ending included, is damage, with all its bytes. Beyond
+ *       {@value #MOST_DAMAGE} bytes the damage comes in pieces, so that a line that never sends an
+ *       ending cannot fill the memory; they go on until the next ending.
  *   <li>The end of the stream makes damage of what has no ending.
  * </ul>
  */
 final class DelimitedFramer implements Framer {
+  static final int MOST_DAMAGE = 16_384;
+
   private final Bytes ending;
   private final EndingMatch match;
-  private final byte[] pending;
+  private final int maxBytes;
+  private byte[] pending;
   private int size;
   private double lastS;
-  private boolean tooLong;
+  private boolean discarding;
 
   DelimitedFramer(FrameSpec.Delimited spec) {
     ending = spec.endsWith();
     match = new EndingMatch(ending);
-    pending = new byte[spec.maxBytes()];
+    maxBytes = spec.maxBytes();
+    pending = new byte[maxBytes];
   }
 
   @Override
@@ -55,23 +61,32 @@ final class DelimitedFramer implements Framer {
   }
 
   private void take(byte next, List<FrameEvent> events) {
+    if (size == pending.length) {
+      pending = Arrays.copyOf(pending, 2 * size);
+    }
     pending[size++] = next;
     if (match.endsWith(next)) {
-      events.add(tooLong ? rest() : frame());
-      tooLong = false;
-    } else if (size == pending.length) {
-      events.add(tooLong ? rest() : overflow());
-      tooLong = true;
+      events.add(isTooLong() ? tooLong() : frame());
+      discarding = false;
+    } else if (size >= MOST_DAMAGE && isTooLong()) {
+      events.add(tooLong());
+      discarding = true;
     }
   }
 
   private void finish(List<FrameEvent> events) {
     if (size > 0) {
       events.add(
-          tooLong ? rest() : new FrameEvent.Damage(lastS, flush(), "ended without its ending"));
+          isTooLong()
+              ? tooLong()
+              : new FrameEvent.Damage(lastS, flush(), "ended without its ending"));
     }
-    tooLong = false;
+    discarding = false;
     match.restart();
+  }
+
+  private boolean isTooLong() {
+    return discarding || size > maxBytes;
   }
 
   private FrameEvent frame() {
@@ -79,17 +94,19 @@ final class DelimitedFramer implements Framer {
     return new FrameEvent.Frame(lastS, raw, raw.slice(0, raw.size() - ending.size()));
   }
 
-  private FrameEvent overflow() {
-    String why = "longer than " + pending.length + " bytes without an ending";
+  private FrameEvent tooLong() {
+    String why =
+        discarding
+            ? "discarded until the next ending"
+            : "longer than " + maxBytes + " bytes without an ending";
     return new FrameEvent.Damage(lastS, flush(), why);
-  }
-
-  private FrameEvent rest() {
-    return new FrameEvent.Damage(lastS, flush(), "discarded until the next ending");
   }
 
   private Bytes flush() {
     Bytes raw = Bytes.of(pending, 0, size);
+    if (pending.length > maxBytes) {
+      pending = new byte[maxBytes];
+    }
     size = 0;
     return raw;
   }

@@ -25,7 +25,8 @@ import java.util.List;
  * line says and knows no port.
  *
  * <p>Every byte fed is in exactly one sample's or rejection's raw bytes once the line has ended.
- * One thread uses it.
+ * The same bytes at the same times give the same events, in the same order, whether the line speaks
+ * of quiet moments in between or not; quiet only brings a reading out sooner. One thread uses it.
  */
 public final class Gauge {
   private final Framer framer;
@@ -46,7 +47,12 @@ public final class Gauge {
   /** Everything that this line event completes, in order. */
   public List<GaugeEvent> feed(LineEvent event) {
     List<GaugeEvent> events = new ArrayList<>();
+    if (!(event instanceof LineEvent.Chunk)) {
+      picks(rule.quiet(event.tS()), events);
+    }
     for (FrameEvent framed : framer.feed(event)) {
+      // What the silence before this frame completes comes first, as if it had been told of.
+      picks(rule.quiet(framed.tS()), events);
       accept(decode(framed), events);
     }
     if (event instanceof LineEvent.End) {

@@ -10,10 +10,13 @@ import java.util.List;
 
 /**
  * The thread that reads one line: what the line says goes through the gauge and into the queue,
- * until the line ends or breaks, or the queue is closed.
+ * until the line ends or breaks, the queue is closed, or the thread is interrupted.
  *
- * <p>It owns the line while it runs and closes it at the end. A line that breaks still completes
- * what was read whole before: the break travels behind it.
+ * <ul>
+ *   <li>It owns the line while it runs and closes it at the end.
+ *   <li>A line that breaks still completes what was read whole before: the break travels behind it.
+ *   <li>A fault of the program while reading travels like a break, so that no reader stops unseen.
+ * </ul>
  */
 public final class GaugeReader implements Runnable {
   private static final Duration READ_TIMEOUT = Duration.ofMillis(200);
@@ -48,32 +51,37 @@ public final class GaugeReader implements Runnable {
   @Override
   public void run() {
     try (line) {
-      boolean goOn = true;
-      while (goOn) {
-        goOn = step();
-      }
+      readAll();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
   }
 
-  private boolean step() throws InterruptedException {
-    LineEvent event;
+  private void readAll() throws InterruptedException {
     try {
-      event = line.read(READ_TIMEOUT);
+      LineEvent event = line.read(READ_TIMEOUT);
+      while (take(event)) {
+        event = line.read(READ_TIMEOUT);
+      }
     } catch (LineFault fault) {
       // An end completes what was whole and accounts for the rest; only then comes the fault.
       say(gauge.feed(new LineEvent.End(lastTS)));
       queue.put(new QueueItem.Broke(name, lastTS, fault));
-      return false;
+    } catch (RuntimeException e) {
+      LineFault fault = new LineFault(line.name() + ": reading was given up, " + e, e);
+      queue.put(new QueueItem.Broke(name, lastTS, fault));
     }
+  }
+
+  /** Takes what the line said; false when there is nothing more to read, or nobody to read for. */
+  private boolean take(LineEvent event) throws InterruptedException {
     lastTS = event.tS();
     boolean open = say(gauge.feed(event));
     if (event instanceof LineEvent.End) {
       queue.put(new QueueItem.Ended(name, lastTS));
       return false;
     }
-    return open;
+    return open && !queue.isClosed() && !Thread.currentThread().isInterrupted();
   }
 
   private boolean say(List<GaugeEvent> events) throws InterruptedException {

@@ -1,8 +1,7 @@
 package boreledger.drivers.serial;
 
 import com.fazecast.jSerialComm.SerialPort;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.File;
 import java.util.Set;
 
 /** Why a port did not open, in words. */
@@ -14,16 +13,16 @@ final class PortFault {
 
   static String reason(String path, SerialPort port) {
     int code = port.getLastErrorCode();
-    Path file = Path.of(port.getSystemPortPath());
-    if (!Files.exists(file) && path.startsWith("/")) {
+    File file = new File(port.getSystemPortPath());
+    if (path.startsWith("/") && !file.exists()) {
       return "it has just gone; plug it in again";
     }
-    if (path.startsWith("/") && !(Files.isReadable(file) && Files.isWritable(file))) {
+    if (path.startsWith("/") && !(file.canRead() && file.canWrite())) {
       return "you may not use it; join the group that owns " + file + ", often dialout";
     }
     if (LOCKED.contains(code)) {
-      return "another program has it; close that one first";
+      return "this or another program has it open; close it there first";
     }
-    return "system error " + code + "; is another program using it, or is it no serial port?";
+    return "system error " + code + "; is it a serial port, and does it know these settings?";
   }
 }

@@ -8,27 +8,39 @@ import boreledger.drivers.profile.LineSettings;
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 
 /**
  * A serial port, wired or Bluetooth, read by blocking reads on the caller's thread.
  *
- * <p>What the serial library does, and this class relies on (Linux, seen with pseudo-terminals): a
- * read gives 0 after its timeout, and -1 at once when the other end has gone or the port was closed
- * from another thread; {@code isOpen} stays true then. Setting a modem line on a port that has none
- * answers false, which is a note and no fault. A link is followed once, when the port is looked up;
- * so a port that comes back wants a new {@code SerialLine} from the same path.
+ * <p>What the serial library does, and this class relies on (Linux, seen with pseudo-terminals; the
+ * tests hold it to that):
+ *
+ * <ul>
+ *   <li>A read gives 0 after its timeout, and -1 at once when the other end has gone or the port
+ *       was closed from another thread; {@code isOpen} stays true then. Bytes that were on their
+ *       way when the other end went are lost.
+ *   <li>Setting a modem line on a port that has none answers false: a note, and no fault.
+ *   <li>A link is followed once, when the port is looked up; so a port that comes back wants a new
+ *       {@code SerialLine} from the same path.
+ *   <li>An open port is locked against this program and all others.
+ * </ul>
+ *
+ * <p>Its events are timed by the clock that it is given. After {@link #close()}, from whichever
+ * thread, it is at its end.
  */
 public final class SerialLine implements Line {
   private static final int BUFFER_BYTES = 4096;
+  // The longest that a terminal's own timer can be told to wait, in tenths of a second a byte long.
+  private static final long LONGEST_WAIT_MS = 25_500;
 
   private final SerialPort port;
   private final String name;
   private final DoubleSupplier clockS;
   private final List<String> notes;
   private final byte[] buffer = new byte[BUFFER_BYTES];
+  private int timeoutMs;
   private volatile boolean closed;
 
   private SerialLine(SerialPort port, String name, DoubleSupplier clockS, List<String> notes) {
@@ -49,16 +61,11 @@ public final class SerialLine implements Line {
       throws LineFault {
     String name = "serial port " + path;
     SerialPort port = lookUp(path, name);
-    port.setComPortParameters(
-        settings.baud(),
-        settings.dataBits(),
-        stopBits(settings.stopBits()),
-        parity(settings.parity()));
-    port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+    PortSettings.prepare(port, settings);
     if (!port.openPort()) {
       throw new LineFault(name + ": could not be opened, " + PortFault.reason(path, port));
     }
-    return new SerialLine(port, name, clockS, modemLines(port, settings));
+    return new SerialLine(port, name, clockS, PortSettings.setModemLines(port, settings));
   }
 
   @Override
@@ -76,8 +83,7 @@ public final class SerialLine implements Line {
     if (closed) {
       return new LineEvent.End(clockS.getAsDouble());
     }
-    port.setComPortTimeouts(
-        SerialPort.TIMEOUT_READ_SEMI_BLOCKING, (int) Math.max(1, timeout.toMillis()), 0);
+    setTimeout(timeout);
     int count = port.readBytes(buffer, buffer.length);
     double tS = clockS.getAsDouble();
     if (count > 0) {
@@ -107,41 +113,23 @@ public final class SerialLine implements Line {
     port.closePort();
   }
 
+  private void setTimeout(Duration timeout) {
+    int wantedMs = (int) Math.max(1, Math.min(timeout.toMillis(), LONGEST_WAIT_MS));
+    if (wantedMs != timeoutMs) {
+      timeoutMs = wantedMs;
+      port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, wantedMs, 0);
+    }
+  }
+
   private static SerialPort lookUp(String path, String name) throws LineFault {
     try {
       return SerialPort.getCommPort(path);
     } catch (SerialPortInvalidPortException e) {
       throw new LineFault(
           name + ": there is no such port; boreledger ports lists those there are", e);
+    } catch (LinkageError e) {
+      throw new LineFault(
+          name + ": the serial library does not load on this system, " + e.getMessage(), e);
     }
-  }
-
-  private static List<String> modemLines(SerialPort port, LineSettings settings) {
-    List<String> notes = new ArrayList<>();
-    if (!(settings.dtr() ? port.setDTR() : port.clearDTR())) {
-      notes.add("the port has no DTR line to set");
-    }
-    if (!(settings.rts() ? port.setRTS() : port.clearRTS())) {
-      notes.add("the port has no RTS line to set");
-    }
-    return notes;
-  }
-
-  private static int parity(LineSettings.Parity parity) {
-    return switch (parity) {
-      case NONE -> SerialPort.NO_PARITY;
-      case EVEN -> SerialPort.EVEN_PARITY;
-      case ODD -> SerialPort.ODD_PARITY;
-      case MARK -> SerialPort.MARK_PARITY;
-      case SPACE -> SerialPort.SPACE_PARITY;
-    };
-  }
-
-  private static int stopBits(LineSettings.StopBits stopBits) {
-    return switch (stopBits) {
-      case ONE -> SerialPort.ONE_STOP_BIT;
-      case ONE_AND_A_HALF -> SerialPort.ONE_POINT_FIVE_STOP_BITS;
-      case TWO -> SerialPort.TWO_STOP_BITS;
-    };
   }
 }

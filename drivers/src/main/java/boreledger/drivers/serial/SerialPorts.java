@@ -22,7 +22,7 @@ public final class SerialPorts {
         .toList();
   }
 
-  private static PortIdentity identity(SerialPort port) {
+  static PortIdentity identity(SerialPort port) {
     return new PortIdentity(
         port.getSystemPortPath(),
         port.getDescriptivePortName(),

@@ -38,8 +38,7 @@ class DelimitedFramerTest {
         List.of(
             "frame +0.1",
             "frame ",
-            "longer than 8 bytes without an ending: 12345678",
-            "discarded until the next ending: 9<CR><LF>",
+            "longer than 8 bytes without an ending: 123456789<CR><LF>",
             "ended without its ending: -1"),
         cut("\r\n", 8, "+0.1\r\n\r\n123456789\r\n-1"));
   }
@@ -52,10 +51,7 @@ class DelimitedFramerTest {
   @Test
   void endingHalfInsideTheLargestSizeIsStillFound() {
     assertEquals(
-        List.of(
-            "longer than 8 bytes without an ending: 1234567<CR>",
-            "discarded until the next ending: <LF>",
-            "frame 8"),
+        List.of("longer than 8 bytes without an ending: 1234567<CR><LF>", "frame 8"),
         cut("\r\n", 8, "1234567\r\n8\r\n"));
   }
 
@@ -75,12 +71,40 @@ class DelimitedFramerTest {
   }
 
   @Test
-  void tenThousandBytesWithoutAnEndingAreKeptInPieces() {
-    List<String> seen = cut("\n", 64, "x".repeat(10_000) + "\n+0.1\n");
-    assertEquals(10_000 / 64 + 1 + 1, seen.size());
-    assertEquals("longer than 64 bytes without an ending: " + "x".repeat(64), seen.get(0));
-    assertEquals("discarded until the next ending: " + "x".repeat(16) + "<LF>", seen.get(156));
-    assertEquals("frame +0.1", seen.get(157));
+  void tenThousandBytesInALineAreOneDamage() {
+    assertEquals(
+        List.of(
+            "longer than 64 bytes without an ending: " + "x".repeat(10_000) + "<LF>", "frame +0.1"),
+        cut("\n", 64, "x".repeat(10_000) + "\n+0.1\n"));
+  }
+
+  @Test
+  void lineWithoutEndComesInPieces() {
+    int most = DelimitedFramer.MOST_DAMAGE;
+    assertEquals(
+        List.of(
+            "longer than 64 bytes without an ending: " + "x".repeat(most),
+            "discarded until the next ending: " + "x".repeat(most),
+            "discarded until the next ending: xxx<LF>",
+            "frame +0.1"),
+        cut("\n", 64, "x".repeat(2 * most + 3) + "\n+0.1\n"));
+  }
+
+  @Test
+  void endingRightAfterAPieceStillEndsTheDamage() {
+    int most = DelimitedFramer.MOST_DAMAGE;
+    assertEquals(
+        List.of(
+            "longer than 64 bytes without an ending: " + "x".repeat(most - 1) + "<CR>",
+            "discarded until the next ending: <LF>",
+            "frame +0.1"),
+        cut("\r\n", 64, "x".repeat(most - 1) + "\r\n+0.1\r\n"));
+  }
+
+  @Test
+  void frameMayBeLongerThanAPieceOfDamage() {
+    String text = "x".repeat(DelimitedFramer.MOST_DAMAGE + 10);
+    assertEquals(List.of("frame " + text), cut("\n", 65_536, text + "\n"));
   }
 
   @Test
@@ -98,6 +122,11 @@ class DelimitedFramerTest {
     @Override
     int maxBytes() {
       return 16;
+    }
+
+    @Override
+    int mostDamage() {
+      return DelimitedFramer.MOST_DAMAGE;
     }
 
     @Override
@@ -125,6 +154,11 @@ class DelimitedFramerTest {
     }
 
     @Override
+    int mostDamage() {
+      return DelimitedFramer.MOST_DAMAGE;
+    }
+
+    @Override
     List<Bytes> frames() {
       return List.of(ascii("1aab"), ascii("aaab"), ascii("aab"), ascii("abaaab"));
     }
@@ -145,6 +179,11 @@ class DelimitedFramerTest {
     @Override
     int maxBytes() {
       return 2;
+    }
+
+    @Override
+    int mostDamage() {
+      return DelimitedFramer.MOST_DAMAGE;
     }
 
     @Override
