@@ -48,8 +48,16 @@ public record BoreGauging(
     return asReadMm / ReferenceTemperature.growth(boreCtePerK, blockTempC);
   }
 
-  /** How far the zero moved between first and last check is more than the gauge permits. */
+  /**
+   * How far apart the zeros of the checks lie, in millimetres, the standard's own growth between
+   * them taken off; 0 with a single check.
+   */
+  public double zeroDriftMm() {
+    return zero.spreadMm(setting);
+  }
+
+  /** Whether the zero moved by more than the gauge's permissible error. */
   public boolean driftBeyondPermissibleError() {
-    return Math.abs(zero.driftMm()) > gauge.maxErrorMm();
+    return zeroDriftMm() > gauge.maxErrorMm();
   }
 }

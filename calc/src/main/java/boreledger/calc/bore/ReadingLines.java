@@ -75,7 +75,7 @@ final class ReadingLines {
     }
     double change =
         weights.keySet().stream()
-            .mapToDouble(each -> zero.changeAroundMm(each.reading().tS()))
+            .mapToDouble(each -> zero.changeAroundMm(each.reading().tS(), session.setting()))
             .max()
             .orElse(0);
     return Component.typeB("zero between checks", TypeB.rectangular(change / 2));

@@ -2,6 +2,7 @@ package boreledger.calc.bore;
 
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.input.Require;
+import java.util.List;
 
 /**
  * How far repeated readings scatter.
@@ -25,6 +26,20 @@ public record Repeatability(double standardDeviationMm, double degreesOfFreedom,
   /** A figure from a gauge's profile, taken as certain, for single readings. */
   public static Repeatability stated(double standardDeviationMm) {
     return new Repeatability(standardDeviationMm, Double.POSITIVE_INFINITY, 1);
+  }
+
+  /**
+   * The scatter of repeated readings of one thing, for single readings (JCGM 100:2008, 4.2.2).
+   *
+   * @param readingsMm two or more, in millimetres
+   * @throws ImpossibleInput when there are fewer than two
+   */
+  public static Repeatability ofRepeats(List<Double> readingsMm) {
+    Require.atLeast(2, readingsMm.size(), "repeated readings");
+    double meanMm = readingsMm.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+    double squares = readingsMm.stream().mapToDouble(each -> Math.pow(each - meanMm, 2)).sum();
+    int degrees = readingsMm.size() - 1;
+    return new Repeatability(Math.sqrt(squares / degrees), degrees, 1);
   }
 
   /** The standard uncertainty it gives one used reading, in millimetres. */

@@ -16,4 +16,9 @@ public record ZeroCheck(double tS, double readingMm, double settingTempC) {
     Require.finite("reading on the setting", readingMm, "mm");
     Require.finite("setting temperature", settingTempC, "degC");
   }
+
+  /** What the gauge showed too much: its reading less the standard's size then, in millimetres. */
+  double offsetMm(SettingStandard setting) {
+    return readingMm - setting.sizeAtMm(settingTempC);
+  }
 }

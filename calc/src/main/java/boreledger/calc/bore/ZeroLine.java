@@ -2,6 +2,7 @@ package boreledger.calc.bore;
 
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.input.Require;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -40,7 +41,7 @@ public record ZeroLine(List<ZeroCheck> checks) {
    * then, in millimetres.
    */
   double offsetMm(double tS, SettingStandard setting) {
-    return at(tS, check -> check.readingMm() - setting.sizeAtMm(check.settingTempC()));
+    return at(tS, check -> check.offsetMm(setting));
   }
 
   /** The reading on the standard as it runs between the checks, in millimetres. */
@@ -48,9 +49,11 @@ public record ZeroLine(List<ZeroCheck> checks) {
     return at(tS, ZeroCheck::readingMm);
   }
 
-  /** The last check's reading less the first one's, in millimetres; 0 with a single check. */
-  public double driftMm() {
-    return checks.get(checks.size() - 1).readingMm() - checks.get(0).readingMm();
+  /** How far apart the checks' offsets lie, in millimetres; 0 with a single check. */
+  double spreadMm(SettingStandard setting) {
+    DoubleSummaryStatistics offsets =
+        checks.stream().mapToDouble(check -> check.offsetMm(setting)).summaryStatistics();
+    return offsets.getMax() - offsets.getMin();
   }
 
   /** Whether a time lies between two checks, both ends included. */
@@ -61,12 +64,12 @@ public record ZeroLine(List<ZeroCheck> checks) {
   }
 
   /** How far the zero moved between the two checks around a time; 0 outside all checks. */
-  double changeAroundMm(double tS) {
+  double changeAroundMm(double tS, SettingStandard setting) {
     if (!brackets(tS)) {
       return 0;
     }
     int next = indexAfter(tS);
-    return Math.abs(checks.get(next).readingMm() - checks.get(next - 1).readingMm());
+    return Math.abs(checks.get(next).offsetMm(setting) - checks.get(next - 1).offsetMm(setting));
   }
 
   /** The farthest that the standard was from 20 degrees Celsius at any check, in kelvin. */

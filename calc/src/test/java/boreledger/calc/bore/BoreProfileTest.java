@@ -241,6 +241,13 @@ class BoreProfileTest {
   }
 
   @Test
+  void aSectionWithoutDiametersIsRefused() {
+    assertEquals(
+        "0 diameters of a section given, at least 1 needed",
+        assertThrows(ImpossibleInput.class, () -> new BoreSection(12, List.of())).getMessage());
+  }
+
+  @Test
   void sectionsOutOfOrderAreRefused() {
     List<BoreSection> sections = worn().sections();
     assertEquals(

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.calc.input.ImpossibleInput;
+import boreledger.calc.reference.ReferenceTable;
 import boreledger.calc.reference.Seeds;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DiameterTest {
@@ -68,12 +70,34 @@ class DiameterTest {
   @Test
   void driftBeyondThePermissibleErrorIsSeen() {
     GaugeAccuracy gauge = GaugeAccuracy.of(0.001, 0.002);
-    assertFalse(Gaugings.with(drifting(0.002), gauge).driftBeyondPermissibleError());
+    assertFalse(Gaugings.with(drifting(0.0019), gauge).driftBeyondPermissibleError());
     assertTrue(Gaugings.with(drifting(-0.0021), gauge).driftBeyondPermissibleError());
+    assertEquals(0.0021, Gaugings.with(drifting(-0.0021), gauge).zeroDriftMm(), 1e-12);
   }
 
   private static ZeroLine drifting(double byMm) {
     return ZeroLine.of(new ZeroCheck(0, 0, 20), new ZeroCheck(100, byMm, 20));
+  }
+
+  @Test
+  void repeatedReadingsScatterAsInGum443() {
+    // JCGM 100:2008, 4.4.3 and Table 1: 20 temperatures, printed s 1.49 and s of the mean 0.33
+    // (data and prints from memory).
+    List<Double> temperatures =
+        ReferenceTable.rows("gum_4_4_3_temperatures.csv").stream()
+            .map(row -> Double.parseDouble(row.get("t_degC")))
+            .toList();
+    Repeatability found = Repeatability.ofRepeats(temperatures);
+    assertEquals(1.49, found.standardDeviationMm(), 0.005);
+    assertEquals(1.488844, found.standardDeviationMm(), 1e-6);
+    assertEquals(19, found.degreesOfFreedom());
+    assertEquals(1, found.readings());
+    Repeatability ofMean = new Repeatability(found.standardDeviationMm(), 19, 20);
+    assertEquals(0.33, ofMean.standardUncertaintyMm(), 0.005);
+    assertEquals(
+        "1 repeated readings given, at least 2 needed",
+        assertThrows(ImpossibleInput.class, () -> Repeatability.ofRepeats(List.of(1.0)))
+            .getMessage());
   }
 
   @Test

@@ -107,6 +107,9 @@ class SectionShapeTest {
     assertEquals(
         "0 diameters of a section given, at least 1 needed",
         assertThrows(ImpossibleInput.class, () -> SectionShape.through(List.of())).getMessage());
-    assertThrows(ImpossibleInput.class, () -> SectionShape.through(List.of(96.0, 96.0, 0.0)));
+    assertEquals(
+        "diameter 0.0 mm is not above zero",
+        assertThrows(ImpossibleInput.class, () -> SectionShape.through(List.of(96.0, 96.0, 0.0)))
+            .getMessage());
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ZeroLineTest {
+  private static final SettingStandard FLAT = SettingStandard.ring(96, 0, 0);
   private static final ZeroLine THREE =
       ZeroLine.of(
           new ZeroCheck(0, 0.000, 20),
@@ -37,13 +38,24 @@ class ZeroLineTest {
     assertEquals(0.003, one.readingMm(5));
     assertEquals(0.003, one.readingMm(50));
     assertFalse(one.brackets(5));
-    assertEquals(0, one.driftMm());
-    assertEquals(0, one.changeAroundMm(5));
+    assertEquals(0, one.spreadMm(FLAT));
+    assertEquals(0, one.changeAroundMm(5, FLAT));
   }
 
   @Test
-  void driftIsLastLessFirst() {
-    assertEquals(0.002, THREE.driftMm(), 1e-15);
+  void spreadIsOfAllChecks() {
+    assertEquals(0.004, THREE.spreadMm(FLAT), 1e-12);
+  }
+
+  @Test
+  void growthOfTheStandardIsNoMoveOfTheZero() {
+    // 96 mm of steel grow by 0.0022 mm in 2 K, and a gauge with a steady zero shows that much more.
+    SettingStandard steel = SettingStandard.ring(96, 0, 11.5e-6);
+    ZeroLine warming =
+        ZeroLine.of(new ZeroCheck(0, 0, 20), new ZeroCheck(100, 96 * 11.5e-6 * 2, 22));
+    assertEquals(0, warming.spreadMm(steel), 1e-12);
+    assertEquals(0, warming.changeAroundMm(50, steel), 1e-12);
+    assertEquals(0.002208, warming.spreadMm(FLAT), 1e-12);
   }
 
   @Test
@@ -56,9 +68,9 @@ class ZeroLineTest {
 
   @Test
   void changeIsThatOfTheChecksAroundATime() {
-    assertEquals(0.004, THREE.changeAroundMm(50), 1e-15);
-    assertEquals(0.002, THREE.changeAroundMm(150), 1e-15);
-    assertEquals(0, THREE.changeAroundMm(300));
+    assertEquals(0.004, THREE.changeAroundMm(50, FLAT), 1e-12);
+    assertEquals(0.002, THREE.changeAroundMm(150, FLAT), 1e-12);
+    assertEquals(0, THREE.changeAroundMm(300, FLAT));
   }
 
   @Test

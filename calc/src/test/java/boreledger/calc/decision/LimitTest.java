@@ -155,7 +155,18 @@ class LimitTest {
   }
 
   @Test
+  void aConformanceOfExactlyNinetyFivePercentIsEnoughOnEitherSide() {
+    Limit limit = new Limit.Upper(1);
+    assertEquals(State.WITHIN, new Decision(limit, 0, 1, MANY, 0.95).state());
+    assertEquals(State.UNDECIDED, new Decision(limit, 0, 1, MANY, 0.9499).state());
+    assertEquals(State.UNDECIDED, new Decision(limit, 0, 1, MANY, 0.0501).state());
+    // 1 - 0.95 in binary, so that its complement is 0.95 again.
+    assertEquals(State.BEYOND, new Decision(limit, 0, 1, MANY, 1 - 0.95).state());
+  }
+
+  @Test
   void limitsInTheWrongOrderAreRefused() {
+    assertThrows(ImpossibleInput.class, () -> new Limit.Between(96, 96));
     ImpossibleInput refused =
         assertThrows(ImpossibleInput.class, () -> new Limit.Between(96.03, 96.0));
     assertEquals("lower limit 96.03 mm is not below the upper limit 96.0 mm", refused.getMessage());

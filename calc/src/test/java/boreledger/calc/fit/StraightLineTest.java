@@ -132,6 +132,20 @@ class StraightLineTest {
   }
 
   @Test
+  void keepsItsDigitsFarFromZero() {
+    // Whole numbers: slope 2 exactly, and residuals of 1, -2, 1 whose squares sum to 6.
+    double far = 1e9;
+    StraightLine line =
+        StraightLine.through(
+            new double[] {far, far + 1, far + 2}, new double[] {far + 1, far, far + 5});
+    assertEquals(2, line.slope(), 1e-12);
+    assertEquals(6, line.residualSquares(), 1e-12);
+    assertEquals(2, line.squaresX(), 1e-12);
+    assertEquals(far + 1, line.meanX());
+    assertEquals(far + 2, line.meanY());
+  }
+
+  @Test
   void twoPointsHaveALineAndNoScatter() {
     StraightLine line = StraightLine.through(new double[] {10, 50}, new double[] {96.02, 96.00});
     assertEquals(-0.0005, line.slope(), 1e-15);

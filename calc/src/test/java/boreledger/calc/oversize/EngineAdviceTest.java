@@ -237,6 +237,13 @@ class EngineAdviceTest {
   }
 
   @Test
+  void cylinderWithoutWearIsAllowed() {
+    WornCylinder even = new WornCylinder(1, 96, 96, 0, 96, null);
+    assertEquals(96, even.neededOnWornCentreMm());
+    assertEquals(96, even.neededOnOriginalCentreMm());
+  }
+
+  @Test
   void limitsInTheWrongOrderAreRefused() {
     assertEquals(
         "smallest bore 96.1 mm is above the largest 96.0 mm",
