@@ -5,9 +5,13 @@ module boreledger.station {
   requires com.fasterxml.jackson.databind;
   requires com.fasterxml.jackson.datatype.jsr310;
   requires info.picocli;
+  requires java.desktop;
   requires java.sql;
   requires javafx.controls;
   requires org.xerial.sqlitejdbc;
+
+  exports boreledger.station.bench to
+      javafx.graphics;
 
   opens boreledger.station.app to
       com.fasterxml.jackson.databind;

@@ -1,0 +1,75 @@
+package boreledger.station.bench.model;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.gauging.Ending;
+import boreledger.station.results.JobResults;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * What the bench says when a run is over.
+ *
+ * @param ending how it ended
+ * @param verdicts one per cylinder; empty until results are there
+ * @param cautions plain sentences; often empty
+ */
+public record Closing(
+    Ending ending, String title, String detail, List<Verdict> verdicts, List<String> cautions) {
+  /** Takes copies of the lists. */
+  public Closing {
+    verdicts = List.copyOf(verdicts);
+    cautions = List.copyOf(cautions);
+  }
+
+  static Closing of(Sitting sitting, Ending ending) {
+    return new Closing(
+        ending, title(ending), detail(sitting, ending), verdicts(sitting), cautions(sitting));
+  }
+
+  private static String title(Ending ending) {
+    return switch (ending) {
+      case PLAN_DONE -> Text.OVER_PLAN_DONE.with();
+      case LINE_ENDED -> Text.OVER_LINE_ENDED.with();
+      case LINE_BROKE -> Text.OVER_LINE_BROKE.with();
+      case STOPPED -> Text.OVER_STOPPED.with();
+    };
+  }
+
+  private static String detail(Sitting sitting, Ending ending) {
+    if (sitting.next().isEmpty()) {
+      return Text.OVER_PLAN_DONE_DETAIL.with();
+    }
+    String place = Place.brief(sitting.lengths(), sitting.next().get());
+    return switch (ending) {
+      case PLAN_DONE, LINE_ENDED -> Text.OVER_LINE_ENDED_DETAIL.with(place);
+      case LINE_BROKE -> Text.OVER_LINE_BROKE_DETAIL.with(place);
+      case STOPPED -> Text.OVER_STOPPED_DETAIL.with(place);
+    };
+  }
+
+  private static List<Verdict> verdicts(Sitting sitting) {
+    JobResults results = sitting.results();
+    if (results == null) {
+      return List.of();
+    }
+    Function<JobResults.CylinderResults, Verdict> line =
+        sitting.measure() == Measure.BORE
+            ? new BoreVerdicts(sitting.lengths())::verdict
+            : new GapVerdicts(sitting.lengths(), sitting.start().ring().name())::verdict;
+    return results.cylinders().stream().map(line).toList();
+  }
+
+  private static List<String> cautions(Sitting sitting) {
+    JobResults results = sitting.results();
+    if (results == null) {
+      return List.of();
+    }
+    List<String> cautions = new ArrayList<>(results.cautions());
+    for (JobResults.CylinderResults each : results.cylinders()) {
+      String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
+      each.cautions().forEach(caution -> cautions.add(cylinder + ": " + caution));
+    }
+    return cautions;
+  }
+}

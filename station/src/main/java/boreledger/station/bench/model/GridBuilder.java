@@ -1,0 +1,97 @@
+package boreledger.station.bench.model;
+
+import boreledger.station.bench.model.Grid.Cell;
+import boreledger.station.bench.model.Grid.Row;
+import boreledger.station.bench.model.Grid.State;
+import boreledger.station.plan.Position;
+import boreledger.station.results.BoreResults.PositionResult;
+import boreledger.station.results.RingResults.GapResult;
+import java.util.List;
+import java.util.Optional;
+
+/** Lays out the positions of the cylinder being gauged, with what was read there. */
+final class GridBuilder {
+  private final Sitting sitting;
+  private final int cylinder;
+
+  GridBuilder(Sitting sitting) {
+    this.sitting = sitting;
+    this.cylinder = sitting.shownCylinder();
+  }
+
+  Grid grid() {
+    return new Grid(title(), columns(), sitting.depthsMm().stream().map(this::row).toList());
+  }
+
+  private String title() {
+    String number = Integer.toString(cylinder);
+    String unit = sitting.lengths().symbol();
+    return switch (sitting.measure()) {
+      case BORE -> Text.GRID_BORE.with(number, unit);
+      case GAP -> Text.GRID_GAP.with(number, unit, sitting.start().ring().name());
+      case RING_DEPTH -> Text.GRID_RING_DEPTH.with(number, unit, sitting.start().ring().name());
+    };
+  }
+
+  private List<String> columns() {
+    return switch (sitting.measure()) {
+      case BORE -> sitting.job().plan().axes();
+      case GAP -> List.of(Text.GRID_GAP_COLUMN.with());
+      case RING_DEPTH ->
+          sitting.job().plan().clockDeg().stream()
+              .map(deg -> Text.GRID_CLOCK_COLUMN.with(Lengths.plain(deg)))
+              .toList();
+    };
+  }
+
+  private Row row(double depthMm) {
+    List<Cell> cells =
+        sitting.ofCylinder(cylinder).stream()
+            .filter(each -> Sitting.depthMm(each).equals(Optional.of(depthMm)))
+            .map(this::cell)
+            .toList();
+    return new Row(sitting.lengths().depth(depthMm), cells);
+  }
+
+  private Cell cell(Position position) {
+    String place = Place.brief(sitting.lengths(), position);
+    if (sitting.next().equals(Optional.of(position))) {
+      String now = Text.GRID_NOW.with();
+      return new Cell(State.NOW, now, Text.GRID_CELL.with(place, now));
+    }
+    if (!sitting.has(position)) {
+      return new Cell(State.OPEN, "", Text.GRID_CELL_OPEN.with(place));
+    }
+    String words =
+        valueMm(position).map(sitting.lengths()::number).orElseGet(Text.GRID_TAKEN::with);
+    return new Cell(State.TAKEN, words, Text.GRID_CELL.with(place, words));
+  }
+
+  /** The computed value; a ring's depth is what the gauge read. */
+  private Optional<Double> valueMm(Position position) {
+    if (position instanceof Position.Bore bore) {
+      return diameterMm(bore);
+    } else if (position instanceof Position.Gap gap) {
+      return gapMm(gap);
+    }
+    return Optional.ofNullable(sitting.taken().get(position));
+  }
+
+  private Optional<Double> diameterMm(Position.Bore bore) {
+    return sitting.results(bore.cylinder()).stream()
+        .flatMap(each -> each.bore().positions().stream())
+        .filter(each -> each.depthMm() == bore.depthMm() && each.axis().equals(bore.axis()))
+        .findFirst()
+        .map(PositionResult::diameterMm);
+  }
+
+  private Optional<Double> gapMm(Position.Gap gap) {
+    return sitting.results(gap.cylinder()).stream()
+        .flatMap(each -> each.rings().stream())
+        .filter(each -> each.ring().equals(gap.ring()))
+        .flatMap(each -> each.gaps().stream())
+        .filter(each -> each.depthMm() == gap.depthMm())
+        .findFirst()
+        .map(GapResult::measuredMm);
+  }
+}

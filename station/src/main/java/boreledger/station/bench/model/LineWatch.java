@@ -1,0 +1,69 @@
+package boreledger.station.bench.model;
+
+import boreledger.station.bench.model.LineHealth.State;
+import boreledger.station.gauging.Ending;
+
+/** Keeps watch over one session's line. Times are seconds on the bench's own clock. */
+final class LineWatch {
+  private final String source;
+  private Double lastSampleS;
+  private int refused;
+  private String lastReason;
+  private Ending ending;
+
+  LineWatch(String source) {
+    this.source = source;
+  }
+
+  void sampled(double nowS) {
+    lastSampleS = nowS;
+  }
+
+  void refused(String why) {
+    refused++;
+    lastReason = why;
+  }
+
+  void over(Ending how) {
+    ending = how;
+  }
+
+  /** How long ago the last sample came, in seconds; 0 when none came yet. */
+  double ageS(double nowS) {
+    return lastSampleS == null ? 0 : nowS - lastSampleS;
+  }
+
+  LineHealth health(double nowS) {
+    String reasons =
+        refused == 0
+            ? Text.LINE_REFUSED_NONE.with()
+            : Text.LINE_REFUSED.with(Integer.toString(refused), lastReason);
+    return new LineHealth(state(nowS), source, words(nowS), reasons);
+  }
+
+  private State state(double nowS) {
+    if (ending == Ending.LINE_BROKE) {
+      return State.BROKE;
+    } else if (ending != null) {
+      return State.ENDED;
+    } else if (lastSampleS == null) {
+      return State.WAITING;
+    }
+    return ageS(nowS) < Age.LIVE_S ? State.RECEIVING : State.QUIET;
+  }
+
+  private String words(double nowS) {
+    if (ending != null) {
+      return switch (ending) {
+        case LINE_BROKE -> Text.LINE_BROKE.with();
+        case LINE_ENDED -> Text.LINE_ENDED.with();
+        case PLAN_DONE, STOPPED -> Text.LINE_STOPPED.with();
+      };
+    }
+    return switch (state(nowS)) {
+      case WAITING -> Text.LINE_WAITING.with();
+      case RECEIVING -> Text.LINE_RECEIVING.with();
+      default -> Text.LINE_QUIET.with(Age.words(ageS(nowS)));
+    };
+  }
+}

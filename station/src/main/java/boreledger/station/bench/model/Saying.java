@@ -1,0 +1,64 @@
+package boreledger.station.bench.model;
+
+import boreledger.station.session.Outcome;
+import java.util.List;
+
+/**
+ * The last thing that happened, in words.
+ *
+ * @param cautions plain sentences that belong to it; often empty
+ */
+public record Saying(Kind kind, String words, List<String> cautions) {
+  /** What kind of thing it was. */
+  public enum Kind {
+    /** Nothing yet. */
+    NONE,
+    /** A reading was taken. */
+    TAKEN,
+    /** Something became no reading. */
+    NOT_TAKEN,
+    /** A value waits for an answer, or was left. */
+    HELD
+  }
+
+  /** Takes a copy of the list. */
+  public Saying {
+    cautions = List.copyOf(cautions);
+  }
+
+  static Saying none(List<String> notes) {
+    return new Saying(Kind.NONE, Text.SAID_NONE.with(), notes);
+  }
+
+  static Saying of(Sitting sitting, Outcome outcome) {
+    if (outcome instanceof Outcome.Taken taken) {
+      String place = Place.brief(sitting.lengths(), taken.position());
+      String words = Text.SAID_TAKEN.with(place, value(sitting, taken.valueMm()));
+      return new Saying(Kind.TAKEN, words, taken.cautions());
+    } else if (outcome instanceof Outcome.Refused refused) {
+      return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_TAKEN.with(refused.why()), List.of());
+    }
+    return held(sitting, (Outcome.Held) outcome, Text.SAID_HELD);
+  }
+
+  static Saying left(Sitting sitting, Outcome.Held held) {
+    return held(sitting, held, Text.SAID_LEFT);
+  }
+
+  static Saying taking(Sitting sitting, Outcome.Held held) {
+    return held(sitting, held, Text.SAID_TAKING);
+  }
+
+  /** A value as the gauge gave it: deviations with their sign. */
+  static String value(Sitting sitting, double valueMm) {
+    return sitting.readsDeviation()
+        ? sitting.lengths().deviation(valueMm)
+        : sitting.lengths().size(valueMm);
+  }
+
+  private static Saying held(Sitting sitting, Outcome.Held held, Text text) {
+    String place = Place.brief(sitting.lengths(), held.position());
+    String words = text.with(place, value(sitting, held.picked().valueMm()));
+    return new Saying(Kind.HELD, words, List.of());
+  }
+}

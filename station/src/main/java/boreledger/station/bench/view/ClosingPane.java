@@ -1,0 +1,64 @@
+package boreledger.station.bench.view;
+
+import boreledger.station.bench.model.Closing;
+import boreledger.station.bench.model.Text;
+import boreledger.station.bench.model.Verdict;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What is said when the run is over: how it ended, and the cylinders' verdicts. */
+final class ClosingPane extends VBox {
+  private final Label title = Words.label("closing-title", Styles.CLOSING_TITLE);
+  private final Label detail = Words.label("closing-detail", Styles.CLOSING_DETAIL);
+  private final VBox verdicts = new VBox();
+
+  ClosingPane(ObservableValue<Closing> closing) {
+    setId("closing");
+    getStyleClass().add(Styles.CLOSING);
+    verdicts.setId("verdicts");
+    verdicts.getStyleClass().add(Styles.CLOSING);
+    ScrollPane scroll = new ScrollPane(verdicts);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren()
+        .addAll(title, detail, scroll, Words.fixed(Text.OVER_DEFERS.with(), Styles.DEFERS));
+    closing.subscribe(this::show);
+  }
+
+  private void show(Closing closing) {
+    if (closing == null) {
+      return;
+    }
+    title.setText(closing.title());
+    detail.setText(closing.detail());
+    verdicts.getChildren().clear();
+    if (closing.verdicts().isEmpty()) {
+      verdicts.getChildren().add(Words.fixed(Text.OVER_NO_RESULTS.with(), Styles.MUTED));
+    }
+    closing.verdicts().forEach(each -> verdicts.getChildren().add(line(each)));
+    closing.cautions().forEach(each -> verdicts.getChildren().add(SayingPane.caution(each)));
+  }
+
+  private static Node line(Verdict verdict) {
+    Sign sign =
+        new Sign(
+            switch (verdict.kind()) {
+              case KEPT -> Sign.Kind.TAKEN;
+              case LOOK -> Sign.Kind.CAUTION;
+              case BEYOND -> Sign.Kind.REFUSED;
+              case OPEN -> Sign.Kind.OPEN;
+            });
+    Label cylinder = Words.fixed(verdict.title(), Styles.VERDICT_TITLE);
+    Label words = Words.label(null, Styles.VERDICT_WORDS);
+    words.setText(verdict.words());
+    HBox line = new HBox(sign, cylinder, words);
+    line.getStyleClass().add(Styles.SAYING_LINE);
+    return line;
+  }
+}

@@ -1,0 +1,53 @@
+package boreledger.station.bench.view;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Shape;
+
+/** A picture made of shapes, drawn anew when what it shows or its size changes. */
+abstract class Drawing extends Region {
+  Drawing(String id, String... styles) {
+    setId(id);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    getStyleClass().add(Styles.DRAWING);
+    getStyleClass().addAll(styles);
+    setMinSize(0, 0);
+    widthProperty().addListener(changed -> redraw());
+    heightProperty().addListener(changed -> redraw());
+  }
+
+  /** Draws again if there is room to draw in. */
+  final void redraw() {
+    getChildren().clear();
+    if (getWidth() > 1 && getHeight() > 1) {
+      draw(getWidth(), getHeight());
+    }
+  }
+
+  /** Draws into an empty area, in pixels from its upper left corner. */
+  abstract void draw(double width, double height);
+
+  final <T extends Shape> T add(T shape, String... styles) {
+    shape.getStyleClass().addAll(styles);
+    shape.setManaged(false);
+    getChildren().add(shape);
+    return shape;
+  }
+
+  /** Words in a box, centred from top to bottom. */
+  final Label addWords(
+      String words, double x, double y, double width, double height, String... styles) {
+    Label label = new Label(words);
+    label.getStyleClass().addAll(styles);
+    label.setManaged(false);
+    getChildren().add(label);
+    label.resizeRelocate(x, y, width, height);
+    return label;
+  }
+
+  static void sizeOf(Node words, double px) {
+    words.setStyle(String.format(java.util.Locale.ROOT, "-fx-font-size: %.1fpx", px));
+  }
+}

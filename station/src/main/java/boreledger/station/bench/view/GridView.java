@@ -1,0 +1,97 @@
+package boreledger.station.bench.view;
+
+import boreledger.station.bench.model.Grid;
+import boreledger.station.bench.model.Grid.Cell;
+import boreledger.station.bench.model.Grid.Row;
+import boreledger.station.bench.model.Text;
+import java.util.Locale;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The cylinder's readings: depths downwards, axes across. Its letters fit its room. */
+final class GridView extends VBox {
+  private static final double CELL_EM = 5.4;
+  private static final double ROW_EM = 2.0;
+  private static final double LARGEST_EM = 1.5;
+
+  private final Label title = Words.label("grid-title", Styles.GRID_TITLE);
+  private final GridPane table = new GridPane();
+  private Grid grid;
+
+  GridView(ObservableValue<Grid> grids) {
+    setId("grid");
+    getStyleClass().add(Styles.GRID);
+    table.setId("grid-table");
+    table.setMinSize(0, 0);
+    VBox.setVgrow(table, Priority.ALWAYS);
+    getChildren().addAll(title, table);
+    table.widthProperty().addListener(changed -> fit());
+    table.heightProperty().addListener(changed -> fit());
+    grids.subscribe(this::show);
+  }
+
+  private void show(Grid newGrid) {
+    grid = newGrid;
+    title.setText(grid.title());
+    table.getChildren().clear();
+    table.getColumnConstraints().clear();
+    if (grid.columns().isEmpty()) {
+      return;
+    }
+    for (int column = 0; column <= grid.columns().size(); column++) {
+      ColumnConstraints width = new ColumnConstraints();
+      width.setPercentWidth(100.0 / (grid.columns().size() + 1));
+      table.getColumnConstraints().add(width);
+    }
+    table.addRow(0, head(Text.GRID_DEPTH.with()));
+    grid.columns().forEach(each -> table.addRow(0, head(each)));
+    for (int i = 0; i < grid.rows().size(); i++) {
+      row(i + 1, grid.rows().get(i));
+    }
+    fit();
+  }
+
+  private void row(int number, Row row) {
+    table.addRow(number, head(row.depth()));
+    for (int column = 0; column < row.cells().size(); column++) {
+      Label cell = cell(row.cells().get(column));
+      cell.setId("cell-" + number + "-" + (column + 1));
+      table.addRow(number, cell);
+    }
+  }
+
+  private static Node head(String words) {
+    Label label = Words.fixed(words, Styles.GRID_HEAD);
+    label.setMaxWidth(Double.MAX_VALUE);
+    return label;
+  }
+
+  private static Label cell(Cell cell) {
+    String style =
+        switch (cell.state()) {
+          case OPEN -> Styles.CELL_OPEN;
+          case NOW -> Styles.CELL_NOW;
+          case TAKEN -> Styles.CELL_TAKEN;
+        };
+    Label label = Words.fixed(cell.words(), Styles.CELL, style);
+    label.setMaxWidth(Double.MAX_VALUE);
+    label.setAccessibleText(cell.spoken());
+    return label;
+  }
+
+  private void fit() {
+    if (grid.columns().isEmpty() || table.getWidth() <= 0) {
+      return;
+    }
+    double byWidth = table.getWidth() / (grid.columns().size() + 1) / CELL_EM;
+    double byHeight = table.getHeight() / (grid.rows().size() + 1) / ROW_EM;
+    double largest = LARGEST_EM * title.getFont().getSize();
+    double px = Math.min(largest, Math.min(byWidth, byHeight));
+    table.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx", px));
+  }
+}

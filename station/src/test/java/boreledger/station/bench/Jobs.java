@@ -1,0 +1,88 @@
+package boreledger.station.bench;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.station.job.Job;
+import boreledger.station.job.JobFiles;
+
+/** Invented jobs for the bench's tests. */
+public final class Jobs {
+  private Jobs() {}
+
+  /** Three cylinders in line, three depths, two axes, two rings. */
+  public static Job pumphouse() {
+    return parse(
+        text("Pumphouse three", "mm", 3, "inline", "12.0, 60.0, 108.0", "\"thrust\", \"pin\""));
+  }
+
+  /** The same engine shown in inches. */
+  public static Job inches() {
+    return parse(
+        text("Pumphouse three", "in", 3, "inline", "12.0, 60.0, 108.0", "\"thrust\", \"pin\""));
+  }
+
+  /** Eight cylinders in two banks, six depths, three axes. */
+  public static Job millHouse() {
+    return parse(
+        text(
+            "Mill house eight",
+            "mm",
+            8,
+            "vee",
+            "8.0, 30.0, 52.0, 74.0, 96.0, 112.0",
+            "\"thrust\", \"middle\", \"pin\""));
+  }
+
+  private static Job parse(String text) {
+    try {
+      return JobFiles.withOwnMaterials().parse("bench.job.toml", text);
+    } catch (FileProblem e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static String text(
+      String name, String unit, int cylinders, String arrangement, String depths, String axes) {
+    return """
+        format = "boreledger-job/1"
+        name = "%s"
+        display_unit = "%s"
+        [engine]
+        cylinders = %d
+        arrangement = "%s"
+        nominal_bore_mm = 96.0
+        stroke_mm = 104.0
+        block_material = "grey-iron"
+        [limits]
+        bore_min_mm = 96.000
+        bore_max_mm = 96.030
+        wear_limit_mm = 96.150
+        taper_max_mm = 0.050
+        out_of_round_max_mm = 0.030
+        oversizes_mm = [0.50]
+        [plan]
+        depths_mm = [%s]
+        axes = [%s]
+        [setting]
+        size_mm = 96.002
+        expanded_uncertainty_mm = 0.001
+        cte_per_k = 11.5e-6
+        [[ring]]
+        name = "top"
+        material = "ductile-iron"
+        travel_mm = [9.0, 113.0]
+        gap_min_mm = 0.30
+        gap_max_mm = 0.60
+        target_mm = 0.52
+        depths_mm = [12.0, 60.0, 108.0]
+        [[ring]]
+        name = "second"
+        material = "grey-iron"
+        travel_mm = [13.5, 117.5]
+        gap_min_mm = 0.35
+        gap_max_mm = 0.80
+        target_mm = 0.60
+        depths_mm = [12.0, 60.0, 108.0]
+        """
+        .formatted(name, unit, cylinders, arrangement, depths, axes);
+  }
+}
