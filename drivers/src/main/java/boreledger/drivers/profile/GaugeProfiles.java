@@ -7,6 +7,7 @@ import boreledger.drivers.file.TextFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds and reads gauge profiles, files that end in {@code .gauge.toml}. */
@@ -46,33 +47,50 @@ public final class GaugeProfiles {
    *
    * @param name a file name without a folder
    * @param folders where to look first, in this order; the built-in profiles come last
-   * @throws FileProblem if nothing has that name, or what has it cannot be read
+   * @return the profile; empty when nothing has that name
+   * @throws FileProblem if what has it cannot be read
    */
-  public static GaugeProfile find(String name, List<Path> folders) throws FileProblem {
+  public static Optional<GaugeProfile> lookUp(String name, List<Path> folders) throws FileProblem {
     if (!name.matches("[^/\\\\:\\p{Cc}]+")) {
       String what = "not a gauge profile's name, expected a file name without a folder";
       throw FileProblem.of(OneLine.of(name), what, null);
     }
-    String fileName = name.endsWith(ENDING) ? name : name + ENDING;
+    String fileName = withEnding(name);
     for (Path folder : folders) {
       Path path = folder.resolve(fileName);
       if (Files.exists(path)) {
-        return read(path);
+        return Optional.of(read(path));
       }
     }
-    for (GaugeProfile profile : builtIn()) {
-      if (profile.source().fileName().equals(fileName)) {
-        return profile;
-      }
-    }
-    throw FileProblem.of(fileName, "no such gauge profile; looked " + places(folders), null);
+    return builtIn().stream()
+        .filter(profile -> profile.source().fileName().equals(fileName))
+        .findFirst();
   }
 
-  private static String places(List<Path> folders) {
+  /**
+   * Finds a profile as {@link #lookUp} does.
+   *
+   * @throws FileProblem if nothing has that name, or what has it cannot be read
+   */
+  public static GaugeProfile find(String name, List<Path> folders) throws FileProblem {
+    Optional<GaugeProfile> found = lookUp(name, folders);
+    if (found.isEmpty()) {
+      String what = "no such gauge profile; looked " + places(folders);
+      throw FileProblem.of(withEnding(name), what, null);
+    }
+    return found.get();
+  }
+
+  /** Where {@link #lookUp} looks, in words. */
+  public static String places(List<Path> folders) {
     String names =
         builtIn().stream().map(p -> p.source().fileName()).collect(Collectors.joining(", "));
     String first =
         folders.stream().map(folder -> "in " + folder + ", ").collect(Collectors.joining());
     return first + "among the built-in " + names;
+  }
+
+  private static String withEnding(String name) {
+    return name.endsWith(ENDING) ? name : name + ENDING;
   }
 }

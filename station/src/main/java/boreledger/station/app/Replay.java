@@ -24,6 +24,7 @@ import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -92,7 +93,17 @@ public final class Replay {
     if (gauges != null) {
       folders.add(gauges);
     }
-    GaugeProfile gauge = GaugeProfiles.find(header.gauge(), folders);
+    Optional<GaugeProfile> found = GaugeProfiles.lookUp(header.gauge(), folders);
+    if (found.isEmpty()) {
+      throw FileProblem.at(
+          file.toString(),
+          1,
+          "gauge is "
+              + header.gauge()
+              + ", no such profile; looked "
+              + GaugeProfiles.places(folders));
+    }
+    GaugeProfile gauge = found.get();
     return new SessionStart(
         job,
         tables,

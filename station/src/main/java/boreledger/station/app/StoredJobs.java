@@ -23,6 +23,8 @@ import java.util.stream.Collectors;
 
 /** Finds a job's sessions in a ledger, with the files they depend on. */
 public final class StoredJobs {
+  private static final String NO_SESSION = "no session in this ledger yet; gauge something first";
+
   private final LedgerView view;
 
   /** Looks into a ledger. */
@@ -43,6 +45,20 @@ public final class StoredJobs {
     if (!names.contains(name)) {
       throw new UsageProblem("no job named " + name + " in this ledger, it has " + list(names));
     }
+    return resultsOf(all, session -> session.opened().jobName().equals(name));
+  }
+
+  /**
+   * The results of the job that was gauged last.
+   *
+   * @throws UsageProblem if the ledger has no session yet
+   */
+  public JobResults latestResults() throws LedgerFault, UsageProblem {
+    List<StoredSession> all = StoredSession.all(view);
+    if (all.isEmpty()) {
+      throw new UsageProblem(NO_SESSION);
+    }
+    String name = all.get(all.size() - 1).opened().jobName();
     return resultsOf(all, session -> session.opened().jobName().equals(name));
   }
 
@@ -107,7 +123,7 @@ public final class StoredJobs {
       throw new UsageProblem("several jobs in this ledger, name one with --job: " + list(names));
     }
     if (names.isEmpty()) {
-      throw new UsageProblem("no session in this ledger yet; gauge something first");
+      throw new UsageProblem(NO_SESSION);
     }
     return names.get(0);
   }

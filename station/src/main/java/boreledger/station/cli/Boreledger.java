@@ -47,14 +47,29 @@ public final class Boreledger implements Runnable {
       description = "Show the version.")
   private boolean version;
 
+  private final Interruption interruption;
+
+  private Boreledger(Interruption interruption) {
+    this.interruption = interruption;
+  }
+
+  /** What an interrupt of the program leads to. */
+  Interruption interruption() {
+    return interruption;
+  }
+
   /**
    * Runs one command.
    *
    * @return the exit status
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    return run(args, out, err, new Interruption());
+  }
+
+  static int run(String[] args, PrintWriter out, PrintWriter err, Interruption interruption) {
     Complaints complaints = new Complaints();
-    return new CommandLine(new Boreledger())
+    return new CommandLine(new Boreledger(interruption))
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)

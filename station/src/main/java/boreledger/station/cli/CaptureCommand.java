@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 /** Gauges from a port without a window. */
 @Command(
@@ -26,6 +27,7 @@ import picocli.CommandLine.Option;
       "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3"
     })
 final class CaptureCommand implements Callable<Integer> {
+  @ParentCommand private Boreledger program;
   @Mixin private Answer answer;
   @Mixin private LiveOptions live;
 
@@ -40,16 +42,10 @@ final class CaptureCommand implements Callable<Integer> {
   public Integer call() throws FileProblem, UsageProblem, LineFault, LedgerFault {
     try (LiveGauging gauging = LiveGauging.prepare(live.request(ledger))) {
       Play play = new Play(new ProgressLines(answer));
-      Interruption interruption = Interruption.stopping(play::stop);
-      try {
-        JobResults results = gauging.run(play);
-        answer.print(results, ResultsText.of(results));
-        int status = ExitStatus.attentionIf(results.attention());
-        interruption.endWith(status);
-        return status;
-      } finally {
-        interruption.over();
-      }
+      program.interruption().stopBy(play::stop);
+      JobResults results = gauging.run(play);
+      answer.print(results, ResultsText.of(results));
+      return ExitStatus.attentionIf(results.attention());
     }
   }
 }

@@ -1,11 +1,9 @@
 package boreledger.station.cli;
 
 import boreledger.drivers.capture.Pace;
-import boreledger.drivers.file.FileProblem;
 import boreledger.station.app.Demo;
 import boreledger.station.app.Play;
 import boreledger.station.app.UsageProblem;
-import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.ResultsText;
 import java.nio.file.Path;
@@ -24,6 +22,9 @@ import picocli.CommandLine.Option;
       "Example: boreledger demo --headless --ledger demo.db"
     })
 final class DemoCommand implements Callable<Integer> {
+  private static final double SLOWEST = 0.1;
+  private static final double FASTEST = 100;
+
   @Mixin private Answer answer;
 
   @Option(
@@ -35,12 +36,27 @@ final class DemoCommand implements Callable<Integer> {
   @Option(names = "--headless", description = "Never open a window.")
   private boolean headless;
 
+  @Option(
+      names = "--speed",
+      paramLabel = "TIMES",
+      defaultValue = "3",
+      description = "How fast the bench plays it, 0.1 to 100 times; ${DEFAULT-VALUE} otherwise.")
+  private double speed;
+
   @Override
-  public Integer call() throws FileProblem, UsageProblem, LedgerFault {
+  public Integer call() throws Exception {
+    if (!(speed >= SLOWEST && speed <= FASTEST)) {
+      throw new UsageProblem("--speed is " + speed + ", expected 0.1 to 100");
+    }
     Demo demo = Demo.prepare(ledger);
     answer.tell("ledger " + demo.ledgerFile());
-    Play play = new Play(new ProgressLines(answer));
-    JobResults results = demo.play(() -> Pace.asFastAsRead(), play);
+    ProgressLines lines = new ProgressLines(answer);
+    boolean window = !headless && Window.canOpen();
+    JobResults results =
+        window
+            ? Window.show(
+                demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+            : demo.play(Pace::asFastAsRead, new Play(lines));
     answer.print(results, ResultsText.of(results));
     return ExitStatus.attentionIf(results.attention());
   }

@@ -1,6 +1,7 @@
 package boreledger.station.cli;
 
 import boreledger.calc.bore.SectionShape;
+import boreledger.calc.input.ImpossibleInput;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -41,6 +42,12 @@ final class GapChangeFigure implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (fromMm.size() != toMm.size()) {
+      throw new ImpossibleInput(
+          String.format(
+              "--from has %d diameters and --to has %d, expected one for each axis in both",
+              fromMm.size(), toMm.size()));
+    }
     double fromPerimeterMm = SectionShape.through(fromMm).perimeterMm();
     double toPerimeterMm = SectionShape.through(toMm).perimeterMm();
     double changeMm = toPerimeterMm - fromPerimeterMm;

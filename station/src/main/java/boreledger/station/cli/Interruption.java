@@ -4,53 +4,49 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Turns an interrupt (Ctrl-C, or a request to end) into an orderly stop: the work is told to stop,
- * what it has to say still goes out, and then the program ends with its own exit status instead of
- * the signal's.
+ * Turns an interrupt (Ctrl-C, or a request to end) into an orderly stop: work that said how it is
+ * stopped is told so, what it has to say still goes out, and then the program ends with its own
+ * exit status instead of the signal's. A command that said nothing is simply ended.
  */
 final class Interruption {
   private static final long LONGEST_WAIT_S = 20;
 
-  private final CountDownLatch finished = new CountDownLatch(1);
-  private final Thread hook;
-  private volatile int status = ExitStatus.PROGRAM_FAILED;
+  private final CountDownLatch ended = new CountDownLatch(1);
+  private volatile Runnable stop;
+  private volatile int status;
 
-  private Interruption(Runnable stop) {
-    hook = new Thread(() -> interrupted(stop), "interruption");
-  }
-
-  static Interruption stopping(Runnable stop) {
-    Interruption interruption = new Interruption(stop);
-    Runtime.getRuntime().addShutdownHook(interruption.hook);
+  /** An interruption that this program's interrupts lead to. */
+  static Interruption ofThisProgram() {
+    Interruption interruption = new Interruption();
+    Thread hook = new Thread(interruption::interrupted, "interruption");
+    Runtime.getRuntime().addShutdownHook(hook);
     return interruption;
   }
 
-  /** The status to end with if the program is being interrupted. */
-  void endWith(int exitStatus) {
-    status = exitStatus;
+  /** Says how the work at hand is stopped. */
+  void stopBy(Runnable stopping) {
+    stop = stopping;
   }
 
-  /** Nothing more will be said. */
-  void over() {
-    finished.countDown();
-    try {
-      Runtime.getRuntime().removeShutdownHook(hook);
-    } catch (IllegalStateException e) {
-      // The shutdown has begun: the hook runs already, and ends the program itself.
+  /** The program has said everything and ends with this status. */
+  void endedWith(int exitStatus) {
+    status = exitStatus;
+    stop = null;
+    ended.countDown();
+  }
+
+  private void interrupted() {
+    Runnable stopping = stop;
+    if (stopping == null) {
       return;
     }
-  }
-
-  private void interrupted(Runnable stop) {
-    stop.run();
+    stopping.run();
     try {
-      if (!finished.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
-        return;
+      if (ended.await(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
+        Runtime.getRuntime().halt(status);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      return;
     }
-    Runtime.getRuntime().halt(status);
   }
 }

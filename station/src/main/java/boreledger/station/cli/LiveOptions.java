@@ -55,6 +55,10 @@ final class LiveOptions {
   @Option(names = "--new", description = "Open a new session even if one is unfinished.")
   private boolean fresh;
 
+  Path job() {
+    return job;
+  }
+
   LiveRequest request(Path ledger) {
     return new LiveRequest(
         job, gauge, port, measure, ring, settingTempC, blockTempC, ledger, fresh);

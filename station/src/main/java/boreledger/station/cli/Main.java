@@ -13,6 +13,9 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(Boreledger.run(args, out, err));
+    Interruption interruption = Interruption.ofThisProgram();
+    int status = Boreledger.run(args, out, err, interruption);
+    interruption.endedWith(status);
+    System.exit(status);
   }
 }

@@ -9,5 +9,7 @@ public enum Ending {
   /** The line broke; the session can be resumed. */
   LINE_BROKE,
   /** A person stopped it; the session can be resumed. */
-  STOPPED
+  STOPPED,
+  /** Something could not be kept in the ledger; the session can be resumed. */
+  LEDGER_FAILED
 }

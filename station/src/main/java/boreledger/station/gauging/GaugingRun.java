@@ -82,6 +82,9 @@ public final class GaugingRun {
       Ending ending = toTheEnd();
       watcher.accept(new GaugingEvent.Over(ending, progress()));
       return ending;
+    } catch (LedgerFault e) {
+      watcher.accept(new GaugingEvent.Over(Ending.LEDGER_FAILED, progress()));
+      throw e;
     } finally {
       queue.close();
       line.close();
@@ -134,6 +137,9 @@ public final class GaugingRun {
       hear(said.event());
       boolean done = session.next().isEmpty() && !toTheLinesEnd;
       return done ? Optional.of(Ending.PLAN_DONE) : Optional.empty();
+    }
+    if (item instanceof QueueItem.Broke && stopped) {
+      return Optional.of(Ending.STOPPED);
     }
     if (item instanceof QueueItem.Broke broke) {
       fault = broke.fault();

@@ -7,8 +7,9 @@ import java.util.Map;
  * One cylinder's bore. Lengths are millimetres at 20 degrees Celsius.
  *
  * @param positions every planned position, whether read or not
- * @param taperMm largest minus smallest diameter along each axis; null with fewer than two depths
- * @param signedTaperMm shallowest minus deepest diameter along each axis; null with fewer than two
+ * @param taperMm largest minus smallest diameter along each axis; 0 when the plan has a single
+ *     depth, null as long as fewer than two of several are read
+ * @param signedTaperMm shallowest minus deepest diameter along each axis; null likewise
  * @param outOfRoundMm largest minus smallest diameter across the axes at each depth
  * @param shape the profile in words, an intended choke taken off first: {@code straight}, {@code
  *     wide-at-top}, {@code wide-at-bottom}, {@code barrel} or {@code waist}; null until every

@@ -110,7 +110,7 @@ final class BoreSession {
           String.format(
               "The zero drifted by %.4f mm, more than the gauge's permissible error of %.4f mm:"
                   + " set it again and gauge again before trusting these bores.",
-              gauging.zero().driftMm(), gauging.gauge().maxErrorMm()));
+              gauging.zeroDriftMm(), gauging.gauge().maxErrorMm()));
     }
     return cautions;
   }

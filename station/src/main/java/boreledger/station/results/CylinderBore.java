@@ -129,14 +129,18 @@ record CylinderBore(Job job, int cylinder, List<Diameter> diameters) {
   private Map<String, Double> tapersMm(Function<Taper, Estimate> which) {
     Map<String, Double> tapersMm = new LinkedHashMap<>();
     for (String axis : job.plan().axes()) {
-      tapersMm.put(
-          axis,
+      Optional<Double> taperMm =
           profile()
               .flatMap(profile -> profile.taper(axis))
-              .map(taper -> which.apply(taper).valueMm())
-              .orElse(null));
+              .map(taper -> which.apply(taper).valueMm());
+      tapersMm.put(axis, taperMm.or(this::zeroWithASingleDepth).orElse(null));
     }
     return tapersMm;
+  }
+
+  /** Largest less smallest of a single diameter is 0, whatever it is worth. */
+  private Optional<Double> zeroWithASingleDepth() {
+    return complete().filter(profile -> profile.sections().size() == 1).map(profile -> 0.0);
   }
 
   private List<OutOfRoundResult> outOfRound() {

@@ -42,7 +42,7 @@ class BadFilesIT {
         "taper_max_mm = 0.050; taper_max_mm = 97.0",
         "[12.0, 60.0, 108.0]; [12.0, 60.0, 130.0]",
         "[12.0, 60.0, 108.0]; [-1.0, 60.0, 108.0]",
-        "[\"thrust\", \"pin\"]; [\"thrust\", \"sideways\"]",
+        "[\"thrust\", \"pin\"]; [\"thrust\", \"thrust\"]",
         "name = \"Pumphouse three\"; name = \"Pumphouse three",
         "boreledger-job/1; boreledger-job/9",
         "size_mm = 96.002; size_mm = nan",

@@ -65,7 +65,7 @@ class LedgerFilesIT {
   @Test
   void severalJobsInOneLedgerAreAskedForByName() {
     program.run(bundle.replay(JOB, List.of(BORE))).ended(1);
-    bundle.edit(JOB, "Pumphouse three", "Pumphouse four");
+    bundle.edit(JOB, "name = \"Pumphouse three\"", "name = \"Pumphouse four\"");
     program.run(bundle.replay(JOB, List.of(BORE))).ended(1);
     String message = program.run("results", "--json", "--ledger", bundle.ledger()).refused(2);
     assertTrue(message.contains("--job"), message);

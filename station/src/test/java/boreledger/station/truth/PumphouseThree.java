@@ -120,7 +120,7 @@ public final class PumphouseThree {
         0.35,
         0.85,
         null,
-        0.65,
+        0.64,
         DEPTHS_MM);
   }
 

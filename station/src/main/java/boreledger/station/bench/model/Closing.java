@@ -33,6 +33,7 @@ public record Closing(
       case LINE_ENDED -> Text.OVER_LINE_ENDED.with();
       case LINE_BROKE -> Text.OVER_LINE_BROKE.with();
       case STOPPED -> Text.OVER_STOPPED.with();
+      case LEDGER_FAILED -> Text.OVER_LEDGER_FAILED.with();
     };
   }
 
@@ -45,6 +46,7 @@ public record Closing(
       case PLAN_DONE, LINE_ENDED -> Text.OVER_LINE_ENDED_DETAIL.with(place);
       case LINE_BROKE -> Text.OVER_LINE_BROKE_DETAIL.with(place);
       case STOPPED -> Text.OVER_STOPPED_DETAIL.with(place);
+      case LEDGER_FAILED -> Text.OVER_LEDGER_FAILED_DETAIL.with(place);
     };
   }
 
@@ -68,7 +70,9 @@ public record Closing(
     List<String> cautions = new ArrayList<>(results.cautions());
     for (JobResults.CylinderResults each : results.cylinders()) {
       String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
-      each.cautions().forEach(caution -> cautions.add(cylinder + ": " + caution));
+      each.rings().stream()
+          .flatMap(ring -> ring.cautions().stream())
+          .forEach(caution -> cautions.add(cylinder + ": " + caution));
     }
     return cautions;
   }

@@ -57,7 +57,7 @@ final class LineWatch {
       return switch (ending) {
         case LINE_BROKE -> Text.LINE_BROKE.with();
         case LINE_ENDED -> Text.LINE_ENDED.with();
-        case PLAN_DONE, STOPPED -> Text.LINE_STOPPED.with();
+        case PLAN_DONE, STOPPED, LEDGER_FAILED -> Text.LINE_STOPPED.with();
       };
     }
     return switch (state(nowS)) {
