@@ -3,6 +3,8 @@ package boreledger.station.bench;
 import boreledger.drivers.file.FileProblem;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
+import boreledger.station.table.Tables;
+import java.util.List;
 
 /** Invented jobs for the bench's tests. */
 public final class Jobs {
@@ -34,7 +36,16 @@ public final class Jobs {
 
   private static Job parse(String text) {
     try {
-      return JobFiles.withOwnMaterials().parse("bench.job.toml", text);
+      return new JobFiles(tables()).parse("bench.job.toml", text);
+    } catch (FileProblem e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The tables that come with the program. */
+  static Tables tables() {
+    try {
+      return Tables.of(List.of());
     } catch (FileProblem e) {
       throw new IllegalStateException(e);
     }

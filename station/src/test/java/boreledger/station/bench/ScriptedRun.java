@@ -49,13 +49,17 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
 
   /** Begins a session of bores. */
   public void beginBores(Job job, GaugeProfile gauge) throws LedgerFault {
-    begin(new SessionStart(job, gauge, Measure.BORE, null, 20.4, 21.3, "practice line, 9600 baud"));
+    begin(
+        new SessionStart(
+            job, Jobs.tables(), gauge, Measure.BORE, null, 20.4, 21.3, "practice line, 9600 baud"));
   }
 
   /** Begins a session of a ring's gaps. */
   public void beginGaps(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
-    begin(new SessionStart(job, gauge, Measure.GAP, of, null, 21.3, "practice line, 9600 baud"));
+    begin(
+        new SessionStart(
+            job, Jobs.tables(), gauge, Measure.GAP, of, null, 21.3, "practice line, 9600 baud"));
   }
 
   /** Begins a session of a ring's depths. */
@@ -63,7 +67,14 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     Ring of = job.ring(ring).orElseThrow();
     begin(
         new SessionStart(
-            job, gauge, Measure.RING_DEPTH, of, null, 21.3, "practice line, 9600 baud"));
+            job,
+            Jobs.tables(),
+            gauge,
+            Measure.RING_DEPTH,
+            of,
+            null,
+            21.3,
+            "practice line, 9600 baud"));
   }
 
   private void begin(SessionStart start) throws LedgerFault {
