@@ -9,6 +9,7 @@ import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.reference.Seeds;
 import boreledger.calc.uncertainty.Estimate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -130,6 +131,19 @@ class BoreProfileTest {
     assertEquals(quarter.lengthMm(), quarter.cautiousMm());
     assertFalse(quarter.reach().beyondReadings());
     assertEquals(24, quarter.depthMm());
+  }
+
+  @Test
+  void perimeterBetweenDepthsWeighsTheDiametersOfBoth() {
+    Map<Diameter, Double> weights = worn().perimeterAt(24).sensitivity().weights();
+    List<Double> perDepth =
+        weights.entrySet().stream()
+            .filter(each -> each.getKey().axis().equals("pin"))
+            .map(Map.Entry::getValue)
+            .toList();
+    assertEquals(2, perDepth.size());
+    assertEquals(Math.PI / 2 * 0.75, perDepth.get(0), 1e-12);
+    assertEquals(Math.PI / 2 * 0.25, perDepth.get(1), 1e-12);
   }
 
   @Test
