@@ -1,6 +1,7 @@
 package boreledger.drivers.capture;
 
 import boreledger.drivers.line.LineEvent;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,5 +14,13 @@ public record Capture(String fileName, CaptureHeader header, List<LineEvent.Chun
   /** Takes a copy of the list. */
   public Capture {
     chunks = List.copyOf(chunks);
+  }
+
+  /** All that the line said: the chunks, then the end. */
+  public List<LineEvent> events() {
+    List<LineEvent> events = new ArrayList<>(chunks);
+    double endTS = chunks.isEmpty() ? 0 : chunks.get(chunks.size() - 1).tS();
+    events.add(new LineEvent.End(endTS));
+    return events;
   }
 }

@@ -39,4 +39,25 @@ public record GaugeProfile(
   public GaugeProfile {
     maxErrorIncludes = Set.copyOf(maxErrorIncludes);
   }
+
+  /** The same gauge, its samples taken as those of a gauge that is rocked. */
+  public GaugeProfile rocked() {
+    return pick instanceof PickSpec.Rock ? this : with(PickSpec.Rock.DEFAULT);
+  }
+
+  private GaugeProfile with(PickSpec otherPick) {
+    return new GaugeProfile(
+        source,
+        name,
+        reads,
+        unit,
+        resolutionMm,
+        maxErrorMm,
+        maxErrorIncludes,
+        repeatabilityMm,
+        line,
+        frame,
+        decode,
+        otherPick);
+  }
 }

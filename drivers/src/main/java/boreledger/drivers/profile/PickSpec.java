@@ -40,6 +40,12 @@ public sealed interface PickSpec {
    * @param minRocks the fewest minima that make a reading
    */
   record Rock(double leavesAboveMm, double leavesAfterS, int minRocks) implements PickSpec {
+    /**
+     * What a profile gets that gives no parameters: a gauge 150 mm wide reads 1.5 mm more at a tilt
+     * of 8 degrees, so 2 mm more is no rocking.
+     */
+    public static final Rock DEFAULT = new Rock(2.0, 1.5, 3);
+
     @Override
     public String rule() {
       return "rock";

@@ -11,10 +11,6 @@ final class PickTable {
   private static final double SETTLED_FOR_S = 0.8;
   private static final double SETTLED_WITHIN_MM = 0.003;
   private static final double MOVED_MM = 0.02;
-  // A gauge 150 mm wide reads 1.5 mm more at a tilt of 8 degrees: 150 mm / cos 8 degrees - 150 mm.
-  private static final double LEAVES_ABOVE_MM = 2.0;
-  private static final double LEAVES_AFTER_S = 1.5;
-  private static final int MIN_ROCKS = 3;
 
   private PickTable() {}
 
@@ -42,9 +38,9 @@ final class PickTable {
 
   private static PickSpec rock(Table table) throws FileProblem {
     return new PickSpec.Rock(
-        positive(table, "leaves_above_mm", LEAVES_ABOVE_MM),
-        positive(table, "leaves_after_s", LEAVES_AFTER_S),
-        integer(table, "min_rocks", MIN_ROCKS, 1));
+        positive(table, "leaves_above_mm", PickSpec.Rock.DEFAULT.leavesAboveMm()),
+        positive(table, "leaves_after_s", PickSpec.Rock.DEFAULT.leavesAfterS()),
+        integer(table, "min_rocks", PickSpec.Rock.DEFAULT.minRocks(), 1));
   }
 
   private static double positive(Table table, String key, double otherwise) throws FileProblem {

@@ -46,7 +46,7 @@ public record GaugeCheck(int frames, List<SampleFrame> samples, List<RejectedFra
     Capture capture = CaptureFiles.read(captureFile);
     List<SampleFrame> samples = new ArrayList<>();
     List<RejectedFrame> rejected = new ArrayList<>();
-    for (LineEvent event : events(capture)) {
+    for (LineEvent event : capture.events()) {
       for (GaugeEvent said : gauge.feed(event)) {
         if (said instanceof GaugeEvent.Live live) {
           samples.add(new SampleFrame(live.sample().tS(), live.sample().valueMm()));
@@ -58,12 +58,5 @@ public record GaugeCheck(int frames, List<SampleFrame> samples, List<RejectedFra
       }
     }
     return new GaugeCheck(samples.size() + rejected.size(), samples, rejected);
-  }
-
-  private static List<LineEvent> events(Capture capture) {
-    List<LineEvent> events = new ArrayList<>(capture.chunks());
-    double endTS = events.isEmpty() ? 0 : events.get(events.size() - 1).tS();
-    events.add(new LineEvent.End(endTS));
-    return events;
   }
 }

@@ -12,7 +12,14 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "FIGURE",
     description = "Works something out without a ledger.",
     footer = {"", "Example: boreledger figure gap-change --from 96.061,96.047 --to 96.020,96.012"},
-    subcommands = {GapChangeFigure.class, TiltFigure.class})
+    subcommands = {
+      GapChangeFigure.class,
+      TiltFigure.class,
+      HotGapFigure.class,
+      TargetFigure.class,
+      OversizeFigure.class,
+      RockFigure.class
+    })
 final class FigureCommand implements Runnable {
   @Spec private CommandSpec spec;
   @Mixin private Answer answer;

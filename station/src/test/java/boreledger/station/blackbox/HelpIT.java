@@ -20,20 +20,13 @@ class HelpIT {
         "capture",
         "replay",
         "results",
-        "report",
-        "audit",
-        "export",
         "figure gap-change",
         "figure tilt",
         "figure hot-gap",
         "figure target",
-        "figure feelers",
-        "figure match",
         "figure oversize",
-        "figure gauge-study",
         "figure rock",
-        "gauge check",
-        "gauge learn"
+        "gauge check"
       })
   void eachCommandExplainsItselfWithAnExample(String command) {
     List<String> args = new ArrayList<>(List.of(command.split(" ")));
@@ -48,9 +41,7 @@ class HelpIT {
   void theProgramNamesItsCommands() {
     Outcome outcome = program.run("--help").ended(0);
     for (String command :
-        List.of(
-            "demo", "bench", "ports", "capture", "replay", "results", "report", "audit", "export",
-            "figure", "gauge")) {
+        List.of("demo", "bench", "ports", "capture", "replay", "results", "figure", "gauge")) {
       assertTrue(outcome.stdout().contains(command), () -> command + " in " + outcome);
     }
   }

@@ -59,8 +59,8 @@ class KillIT {
     assertNothingLostOrDoubled();
     assertEquals(plan.places(), lastSeen.size(), "every position");
     assertEquals(beforeTheRest, lastSeen.subList(0, beforeTheRest.size()), "what stood, stands");
-    Outcome audit = Launcher.process().run("audit", "--json", "--ledger", bench.bundle().ledger());
-    assertTrue(audit.noTrace().json().path("intact").asBoolean(), audit::toString);
+    long chained = ChainCheck.entriesOf(Path.of(bench.bundle().ledger()));
+    assertTrue(chained >= entries.size(), chained + " entries for " + entries);
   }
 
   private void openingCheck(Cable cable) {

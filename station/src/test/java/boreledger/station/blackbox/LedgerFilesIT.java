@@ -28,7 +28,7 @@ class LedgerFilesIT {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"results", "audit"})
+  @ValueSource(strings = "results")
   void aCommandThatOnlyReadsRefusesAMissingLedgerAndMakesNone(String command) {
     TreeSet<String> before = bundle.names();
     program.run(command, "--ledger", bundle.ledger()).refused(4);

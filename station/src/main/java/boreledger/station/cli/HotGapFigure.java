@@ -1,0 +1,88 @@
+package boreledger.station.cli;
+
+import boreledger.calc.ring.FreeExpansion;
+import boreledger.calc.ring.RoundBoreHotGap;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What is left of a gap when the engine runs. */
+@Command(
+    name = "hot-gap",
+    description = "Says what is left of a ring's end gap when the engine runs.",
+    footer = {
+      "",
+      "A free-expansion estimate in a round bore; the ring maker's smallest gap stands above it.",
+      "Example: boreledger figure hot-gap --bore 96 --cold-gap 0.45 --ring-cte 12e-6",
+      "  --block-cte 11e-6 --ring-temp 220 --wall-temp 130"
+    })
+final class HotGapFigure implements Callable<Integer> {
+  @Mixin private Answer answer;
+
+  @Option(names = "--bore", required = true, paramLabel = "MM", description = "The bore at 20 °C.")
+  private double boreMm;
+
+  @Option(
+      names = "--cold-gap",
+      required = true,
+      paramLabel = "MM",
+      description = "The gap at 20 °C.")
+  private double coldGapMm;
+
+  @Option(
+      names = "--ring-cte",
+      required = true,
+      paramLabel = "PER_K",
+      description = "The ring's expansion coefficient per kelvin.")
+  private double ringCtePerK;
+
+  @Option(
+      names = "--block-cte",
+      required = true,
+      paramLabel = "PER_K",
+      description = "The block's expansion coefficient per kelvin.")
+  private double blockCtePerK;
+
+  @Option(
+      names = "--ring-temp",
+      required = true,
+      paramLabel = "DEGC",
+      description = "The ring's temperature when running.")
+  private double ringTempC;
+
+  @Option(
+      names = "--wall-temp",
+      required = true,
+      paramLabel = "DEGC",
+      description = "The bore's temperature when running.")
+  private double wallTempC;
+
+  /** The answer. */
+  record Figure(double hotGapMm, double coldGapForZeroMm) {}
+
+  @Override
+  public Integer call() {
+    RoundBoreHotGap running =
+        new RoundBoreHotGap(
+            boreMm, new FreeExpansion(blockCtePerK, ringCtePerK), wallTempC, ringTempC);
+    Figure figure = new Figure(running.hotGapMm(coldGapMm), running.coldGapForMm(0));
+    answer.print(figure, words(figure));
+    return ExitStatus.attentionIf(figure.hotGapMm() < 0);
+  }
+
+  private static String words(Figure figure) {
+    String left =
+        figure.hotGapMm() < 0
+            ? "The ends butt when hot: the gap would have to be %.4f mm. Do not run it so."
+            : "%.4f mm are left when hot.";
+    return String.format(
+        Locale.ROOT,
+        left
+            + " A cold gap of %.4f mm would just close. A free-expansion estimate: the ring"
+            + " maker's smallest gap decides.",
+        figure.hotGapMm(),
+        figure.coldGapForZeroMm());
+  }
+}
