@@ -47,6 +47,11 @@ final class FreeAir {
         || steady && isAbove(floorMm, pickedFloorMm, Plateau.WELL_ABOVE_MM);
   }
 
+  /** Whether at least half of a run is at the stop, so that it need not be an attempt at all. */
+  boolean isMostOf(RockRun run) {
+    return isAbove(run.medianMm(), stopMm, -NEAR_STOP_MM);
+  }
+
   private static boolean isAbove(double floorMm, Double referenceMm, double byMm) {
     return referenceMm != null && floorMm > referenceMm + byMm;
   }

@@ -17,6 +17,8 @@ final class Plateau {
   private static final int LEAST_SAMPLES = 4;
   private static final double STEADY_MM = 0.010;
   private static final double OVERTOP_MM = 0.02;
+  private static final double SHORT_REST_S = 0.2;
+  private static final double LONGEST_TOP_S = 1;
 
   private final double stepsMm;
 
@@ -59,6 +61,26 @@ final class Plateau {
   /** Whether samples of these extreme levels are one plateau, however short. */
   boolean isSteady(double leastMm, double mostMm) {
     return mostMm - leastMm <= steadyMm(0);
+  }
+
+  /**
+   * Where the samples at the end begin that are above what a reading could be and show by their
+   * rest or by their length that this is no rocking; -1 when there are none. The top of a rock that
+   * high is short and sharp.
+   */
+  int startOfAirAbove(List<Leveled> samples, double mostMm) {
+    int start = samples.size();
+    double leastMm = Double.POSITIVE_INFINITY;
+    double topMm = Double.NEGATIVE_INFINITY;
+    boolean rests = false;
+    while (start > 0 && samples.get(start - 1).levelMm() > mostMm) {
+      start--;
+      leastMm = Math.min(leastMm, samples.get(start).levelMm());
+      topMm = Math.max(topMm, samples.get(start).levelMm());
+      rests |= isSteady(leastMm, topMm) && lengthS(samples, start) >= SHORT_REST_S;
+    }
+    boolean isLong = start < samples.size() && lengthS(samples, start) >= LONGEST_TOP_S;
+    return rests || isLong ? start : -1;
   }
 
   /** How many of the first samples may go, so that the rest is a plateau still. */

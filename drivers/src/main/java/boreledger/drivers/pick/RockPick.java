@@ -38,8 +38,7 @@ final class RockPick {
   }
 
   PickEvent of(List<Sample> samples) {
-    double floorMm =
-        MedianOfThree.of(samples).stream().mapToDouble(Leveled::levelMm).min().orElseThrow();
+    double floorMm = Levels.of(MedianOfThree.of(samples)).floorMm();
     List<RockSample> asked =
         samples.stream()
             .filter(s -> s.valueMm() >= floorMm - WILD_BELOW_MM)

@@ -12,7 +12,8 @@ import java.util.List;
  *
  * <ul>
  *   <li>a level more than {@code leaves_above_mm} above the reading's lowest;
- *   <li>a level outside the plausible window, where there is one;
+ *   <li>a level outside the plausible window, where there is one, and higher than the widest
+ *       rocking reaches from the reading's lowest;
  *   <li>silence longer than {@code leaves_after_s}, by the samples' times;
  *   <li>free air: a {@linkplain Plateau steady plateau} above everything in the reading, where the
  *       gauge rests on its stop;
@@ -26,6 +27,9 @@ import java.util.List;
  */
 final class RockRule implements PickRule {
   static final int MOST_SAMPLES = 20_000;
+
+  // 150 mm tilted by 8 degrees: 150 mm / cos 8 degrees - 150 mm is 1.47 mm.
+  private static final double WIDEST_ROCK_MM = 1.6;
 
   private final PickSpec.Rock spec;
   private final PlausibleWindow window;
@@ -84,7 +88,7 @@ final class RockRule implements PickRule {
   }
 
   private void take(Leveled next, List<PickEvent> events) {
-    if (window != null && !window.contains(next.levelMm())) {
+    if (isOutsideWindow(next.levelMm())) {
       leave(events, true);
       run = RockRun.afterAir(null);
       return;
@@ -96,11 +100,20 @@ final class RockRule implements PickRule {
     }
     run.add(next, spec.leavesAboveMm());
     lookForPlateau(events);
+    lookAboveWindow(events);
     if (run.size() == MOST_SAMPLES) {
       String why = "more than " + MOST_SAMPLES + " samples without leaving the bore";
       report(new PickEvent.NotPicked(next.sample().tS(), run.samples(), why), events);
       run = RockRun.afterAir(null);
     }
+  }
+
+  /** The window is for readings: while it is rocked, a gauge may read beyond its upper limit. */
+  private boolean isOutsideWindow(double levelMm) {
+    if (window == null || window.contains(levelMm)) {
+      return false;
+    }
+    return levelMm < window.leastMm() || run.isEmpty() || levelMm > run.floorMm() + WIDEST_ROCK_MM;
   }
 
   private void lookForPlateau(List<PickEvent> events) {
@@ -115,13 +128,23 @@ final class RockRule implements PickRule {
     }
   }
 
+  private void lookAboveWindow(List<PickEvent> events) {
+    int start = window == null ? -1 : plateau.startOfAirAbove(run.content(), window.mostMm());
+    if (start >= 0) {
+      run.splitAt(start);
+      leave(events, true);
+      run = RockRun.afterAir(null);
+    }
+  }
+
   private void leave(List<PickEvent> events, boolean intoAir) {
     air.checkStop(run);
     if (run.isEmpty() || air.holds(run)) {
       return;
     }
     PickEvent event = pick.of(run.reading());
-    boolean passing = (intoAir || run.cameFromAir()) && run.isFragment();
+    boolean fragment = (intoAir || run.cameFromAir()) && run.isFragment();
+    boolean passing = fragment || air.isMostOf(run);
     if (event instanceof PickEvent.Picked || !passing) {
       report(event, events);
     }

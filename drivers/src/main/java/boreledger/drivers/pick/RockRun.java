@@ -111,6 +111,10 @@ final class RockRun {
     return topMm;
   }
 
+  double medianMm() {
+    return Levels.of(content).medianMm();
+  }
+
   private double levelOfPlateauMm() {
     return content.get(plateauSize - 1).levelMm();
   }

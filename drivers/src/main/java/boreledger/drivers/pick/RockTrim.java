@@ -1,58 +1,78 @@
 package boreledger.drivers.pick;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Cuts the ways into and out of the bore off a rocked reading. Between the first and the last pass
- * near the floor the highest level is that of a rock; what lies before and after is part of the
- * rocking as long as it is no higher.
+ * near the floor all is rocking. What lies before and after belongs to it as long as it is no
+ * higher than that, and moves not much faster.
  */
 final class RockTrim {
   private static final double NEAR_FLOOR_MM = 0.005;
   private static final double NEAR_FLOOR_SHARE = 0.3;
+  private static final double MUCH_FASTER = 2;
 
-  private RockTrim() {}
+  private final List<Leveled> run;
+  private final int first;
+  private final int last;
 
-  /** The rocking in a run that is not empty; all of it when there is but one pass. */
+  private RockTrim(List<Leveled> run) {
+    this.run = run;
+    Levels levels = Levels.of(run);
+    double nearMm = NEAR_FLOOR_SHARE * (levels.medianMm() - levels.floorMm());
+    double limitMm = levels.floorMm() + Math.max(NEAR_FLOOR_MM, nearMm);
+    int from = 0;
+    while (levelMm(from) > limitMm) {
+      from++;
+    }
+    int to = run.size() - 1;
+    while (levelMm(to) > limitMm) {
+      to--;
+    }
+    first = from;
+    last = to;
+  }
+
+  /** The rocking in a run that is not empty. */
   static List<Leveled> trim(List<Leveled> run) {
     List<Leveled> before = run;
-    List<Leveled> trimmed = once(run);
+    List<Leveled> trimmed = new RockTrim(run).once();
     // The ways in and out count in what is near; without them that is judged more sharply.
     while (trimmed.size() < before.size()) {
       before = List.copyOf(trimmed);
-      trimmed = once(before);
+      trimmed = new RockTrim(before).once();
     }
     return trimmed;
   }
 
-  private static List<Leveled> once(List<Leveled> run) {
-    double nearMm = nearFloorMm(run);
-    int first = 0;
-    while (run.get(first).levelMm() > nearMm) {
-      first++;
-    }
-    int end = run.size();
-    while (run.get(end - 1).levelMm() > nearMm) {
-      end--;
-    }
+  private List<Leveled> once() {
     double peakMm =
-        run.subList(first, end).stream().mapToDouble(Leveled::levelMm).max().orElseThrow();
-    if (peakMm <= nearMm) {
-      return run;
+        IntStream.rangeClosed(first, last).mapToDouble(this::levelMm).max().orElseThrow();
+    double[] speeds =
+        IntStream.range(first, last).mapToDouble(i -> speed(i, i + 1)).sorted().toArray();
+    double fastest = speeds.length == 0 ? 0 : speeds[speeds.length * 19 / 20];
+    int from = first;
+    while (from > 0 && belongs(from, from - 1, peakMm, fastest)) {
+      from--;
     }
-    while (first > 0 && run.get(first - 1).levelMm() <= peakMm) {
-      first--;
+    int to = last;
+    while (to < run.size() - 1 && belongs(to, to + 1, peakMm, fastest)) {
+      to++;
     }
-    while (end < run.size() && run.get(end).levelMm() <= peakMm) {
-      end++;
-    }
-    return run.subList(first, end);
+    return run.subList(from, to + 1);
   }
 
-  private static double nearFloorMm(List<Leveled> run) {
-    double[] sortedMm = run.stream().mapToDouble(Leveled::levelMm).sorted().toArray();
-    double floorMm = sortedMm[0];
-    double medianMm = sortedMm[sortedMm.length / 2];
-    return floorMm + Math.max(NEAR_FLOOR_MM, NEAR_FLOOR_SHARE * (medianMm - floorMm));
+  private boolean belongs(int inner, int outer, double peakMm, double fastest) {
+    return levelMm(outer) <= peakMm && speed(inner, outer) <= MUCH_FASTER * fastest;
+  }
+
+  /** In millimetres a sample: samples of one chunk have one time, which no rate could be had of. */
+  private double speed(int one, int other) {
+    return Math.abs(levelMm(one) - levelMm(other));
+  }
+
+  private double levelMm(int index) {
+    return run.get(index).levelMm();
   }
 }

@@ -119,8 +119,22 @@ class RockRuleTest {
   @Test
   void leavingThePlausibleWindowEndsAReading() {
     RockingHand hand = hand(7).restAt(1.1, 0.3).goTo(0.1).rock(0.013, 3, 2, 3);
-    hand.goTo(1.3).restAt(1.1, 0.3).goTo(0.1).rock(0.021, 3, 2, 3).goTo(1.3).restAt(1.1, 0.5);
+    hand.goTo(1.3).restAt(1.1, 0.4).goTo(0.1).rock(0.021, 3, 2, 3).goTo(1.3).restAt(1.1, 0.5);
     assertPicked(hand, new PlausibleWindow(-0.5, 1.0), 0.013, 0.021);
+  }
+
+  @Test
+  void rockingBeyondTheWindowsUpperLimitIsNotLeaving() {
+    // The reading is plausible; tilted by 8 degrees, 150 mm read 1.47 mm more.
+    RockingHand hand = new RockingHand(28, 150, 20).restAt(2.9, 2).goTo(1.3);
+    hand.rock(0.95, 8, 3, 3).goTo(2.9).restAt(2.9, 0.5).goTo(1.3).rock(0.99, 8, 3, 3).goTo(2.9);
+    assertPicked(hand.restAt(2.9, 0.5), new PlausibleWindow(-0.5, 2.0), 0.95, 0.99);
+  }
+
+  @Test
+  void readingBelowTheWindowIsNone() {
+    RockingHand hand = hand(29).rock(0.013, 3, 2, 3).silence(2).rock(-0.9, 3, 2, 3).silence(2);
+    assertPicked(hand.rock(0.021, 3, 2, 3), new PlausibleWindow(-0.5, 2.0), 0.013, 0.021);
   }
 
   @Test
@@ -172,6 +186,29 @@ class RockRuleTest {
     RockingHand hand = hand(13).rock(0.013, 3, 2, 3).goTo(1.2).restAt(1.2, 2).wild(-0.2);
     hand.restAt(1.2, 2).wild(9).restAt(1.2, 2).goTo(0.2).rock(0.021, 3, 2, 3);
     assertPicked(hand, 0.013, 0.021);
+  }
+
+  @Test
+  void neighbouringGlitchesInFreeAirAreNoAttempt() {
+    RockingHand hand = hand(25).rock(0.013, 3, 2, 3).goTo(1.2).restAt(1.2, 2);
+    hand.silence(3).restAt(1.2, 1).wild(0.9).wild(0.95).restAt(1.2, 1).silence(3);
+    assertPicked(hand.rock(0.021, 3, 2, 3), 0.013, 0.021);
+  }
+
+  @Test
+  void neighbouringLowGlitchesAreNotTheFloor() {
+    RockingHand hand = hand(26).rock(0.013, 3, 2, 2).wild(-1.3).wild(-1.4).rock(0.013, 3, 2, 2);
+    assertPicked(hand.goTo(1.2).restAt(1.2, 2), 0.013);
+    assertTrue(asked.get(0).size() > 150, "asked of " + asked.get(0).size());
+  }
+
+  @Test
+  void quickWayInBelowTheRocksIsNotAskedForTheValue() {
+    // Eight degrees reach 0.94 mm; the way in comes past 0.6 mm within one sample of the floor.
+    RockingHand hand = hand(27).restAt(3, 2).wild(1.6).wild(0.6).restAt(0.013, 0.5);
+    play(hand.rock(0.013, 8, 2, 3).silence(2), null);
+    assertEquals(1, asked.size());
+    assertEquals(0.013, asked.get(0).get(0).valueMm(), 0.003);
   }
 
   @Test

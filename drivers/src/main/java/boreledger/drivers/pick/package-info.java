@@ -1,0 +1,2 @@
+/** Samples made into readings: press, settle, rock. Lengths are millimetres, times seconds. */
+package boreledger.drivers.pick;
