@@ -4,6 +4,7 @@ import boreledger.drivers.file.OneLine;
 import boreledger.drivers.framer.FrameEvent;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.profile.DecodeSpec;
+import boreledger.drivers.profile.LengthUnit;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;

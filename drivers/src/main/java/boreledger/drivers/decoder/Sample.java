@@ -1,6 +1,7 @@
 package boreledger.drivers.decoder;
 
 import boreledger.drivers.line.Bytes;
+import boreledger.drivers.profile.LengthUnit;
 
 /**
  * One decoded value, such as +0.0130 mm.

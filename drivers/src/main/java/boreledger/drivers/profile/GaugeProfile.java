@@ -1,6 +1,5 @@
 package boreledger.drivers.profile;
 
-import boreledger.drivers.decoder.LengthUnit;
 import java.util.Set;
 
 /**

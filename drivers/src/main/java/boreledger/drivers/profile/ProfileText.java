@@ -1,6 +1,5 @@
 package boreledger.drivers.profile;
 
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.StrictToml;
 import boreledger.drivers.file.Table;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.drivers.framer.FrameEvent;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.profile.DecodeSpec;
+import boreledger.drivers.profile.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Random;

@@ -1,8 +1,8 @@
 package boreledger.drivers.pick;
 
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
+import boreledger.drivers.profile.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

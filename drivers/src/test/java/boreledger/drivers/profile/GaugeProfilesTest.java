@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.Problem;
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.line.Bytes;
 import java.nio.file.Files;
 import java.nio.file.Path;

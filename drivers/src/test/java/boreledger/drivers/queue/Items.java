@@ -1,10 +1,10 @@
 package boreledger.drivers.queue;
 
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.decoder.Rejected;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.gauge.GaugeEvent;
 import boreledger.drivers.line.Bytes;
+import boreledger.drivers.profile.LengthUnit;
 
 /** Queue items told apart by their time. */
 final class Items {

@@ -1,12 +1,12 @@
 package boreledger.station.bench;
 
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
+import boreledger.drivers.profile.LengthUnit;
 import java.util.List;
 
 /** Invented gauges and what they say. */

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
-import boreledger.drivers.decoder.LengthUnit;
 import boreledger.drivers.decoder.Rejected;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.GaugeProfile;
+import boreledger.drivers.profile.LengthUnit;
 import boreledger.drivers.profile.LineSettings;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.drivers.profile.ProfileSource;

@@ -1,4 +1,4 @@
-package boreledger.drivers.decoder;
+package boreledger.drivers.profile;
 
 import java.math.BigDecimal;
 
