@@ -32,6 +32,12 @@ public final class Jobs {
             "\"thrust\", \"middle\", \"pin\""));
   }
 
+  /** Sixteen cylinders in line. */
+  public static Job longMill() {
+    return parse(
+        text("Long mill sixteen", "mm", 16, "inline", "12.0, 60.0, 108.0", "\"pin\", \"thrust\""));
+  }
+
   private static Job parse(String text) {
     try {
       return JobFiles.withOwnMaterials().parse("bench.job.toml", text);

@@ -6,12 +6,16 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** How far the plan is, cylinder by cylinder. */
-final class ProgressPane extends HBox {
+final class ProgressPane extends BorderPane {
+  // More parts than this want the whole width.
+  private static final int MOST_BESIDE_WORDS = 9;
+
   private final Label words = Words.fixed("", Styles.PROGRESS_WORDS);
   private final HBox parts = new HBox();
 
@@ -20,13 +24,20 @@ final class ProgressPane extends HBox {
     getStyleClass().add(Styles.PROGRESS);
     words.setId("progress-words");
     parts.getStyleClass().add(Styles.PARTS);
-    HBox.setHgrow(parts, Priority.ALWAYS);
-    getChildren().addAll(words, parts);
+    setCenter(parts);
     progress.subscribe(this::show);
   }
 
   private void show(PlanProgress progress) {
     words.setText(progress.words());
+    boolean beside = progress.parts().size() <= MOST_BESIDE_WORDS;
+    setTop(null);
+    setLeft(null);
+    if (beside) {
+      setLeft(words);
+    } else {
+      setTop(words);
+    }
     parts.getChildren().setAll(progress.parts().stream().map(ProgressPane::part).toList());
   }
 
@@ -35,12 +46,13 @@ final class ProgressPane extends HBox {
     bar.setMaxWidth(Double.MAX_VALUE);
     bar.setMinWidth(0);
     bar.setAccessibleText(part.spoken());
-    Label label = Words.fixed(part.label());
-    Label count = Words.fixed(part.count(), Styles.MUTED);
-    VBox box = new VBox(new HBox(label), bar, count);
+    HBox label = new HBox(Words.fixed(part.label()));
+    label.getStyleClass().add(Styles.PART_LABEL);
+    VBox box = new VBox(label, bar, Words.fixed(part.count(), Styles.MUTED));
     box.getStyleClass().add(Styles.PART);
     if (part.now()) {
       box.getStyleClass().add(Styles.PART_NOW);
+      label.getChildren().add(0, new Sign(Sign.Kind.NOW));
     }
     HBox.setHgrow(box, Priority.ALWAYS);
     box.setPrefWidth(1);

@@ -15,7 +15,9 @@ final class Sign extends Region {
     RECEIVING("sign-receiving"),
     QUIET("sign-quiet"),
     ENDED("sign-ended"),
-    OPEN("sign-open");
+    OPEN("sign-open"),
+    NOW("sign-now"),
+    PROGRAM("sign-program");
 
     private final String style;
 

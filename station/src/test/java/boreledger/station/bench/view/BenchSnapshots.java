@@ -66,6 +66,7 @@ class BenchSnapshots {
       new Shot("caution", this::caution, false),
       new Shot("inches", this::inches, false),
       new Shot("large", this::large, false),
+      new Shot("long", this::longOne, false),
       new Shot("gap", this::gap, false),
       new Shot("ring-depth", this::ringDepth, false),
       new Shot("end", this::end, false),
@@ -115,6 +116,12 @@ class BenchSnapshots {
     run.beginBores(Jobs.millHouse(), Gauges.settled());
     run.offerUntil(60, 96.002, 96.0213, 96.0178, 96.014);
     run.live(96.0192);
+  }
+
+  private void longOne() throws LedgerFault {
+    run.beginBores(Jobs.longMill(), Gauges.rocked());
+    run.offerUntil(60, DEVIATIONS);
+    run.rock(0.0123, 230);
   }
 
   private void gap() throws LedgerFault {
