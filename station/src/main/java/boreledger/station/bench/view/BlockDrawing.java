@@ -96,6 +96,9 @@ final class BlockDrawing extends Drawing {
   private void number(Bore bore, double x, double y, double radius) {
     double share = bore.number() > 9 ? WIDE_NUMBER_SHARE : NUMBER_SHARE;
     double px = Math.max(LEAST_NUMBER_PX, share * radius);
+    if (px > 1.2 * radius && !bore.now()) {
+      return;
+    }
     double half = Math.max(0.52 * radius, 0.75 * px);
     String style = bore.now() ? Styles.BORE_NUMBER_NOW : Styles.BORE_NUMBER;
     Label number =

@@ -23,7 +23,6 @@ final class Digits extends Region {
   private LiveValue value;
 
   Digits() {
-    getStyleClass().add(Styles.DIGITS);
     unit.getStyleClass().add(Styles.UNIT);
     unit.setManaged(false);
     setMinSize(0, 0);

@@ -21,7 +21,7 @@ final class GridView extends VBox {
   private static final double LARGEST_EM = 1.5;
   private static final String WIDEST_NUMBER = "00.0000";
 
-  private final Label title = Words.label("grid-title", Styles.GRID_TITLE);
+  private final Label title = Words.label("grid-title");
   private final GridPane table = new GridPane();
   private double widthEm;
   private int rows;
@@ -86,13 +86,10 @@ final class GridView extends VBox {
   }
 
   private static Label cell(Cell cell) {
-    String style =
-        switch (cell.state()) {
-          case OPEN -> Styles.CELL_OPEN;
-          case NOW -> Styles.CELL_NOW;
-          case TAKEN -> Styles.CELL_TAKEN;
-        };
-    Label label = Words.fixed(cell.words(), Styles.CELL, style);
+    Label label = Words.fixed(cell.words(), Styles.CELL);
+    if (cell.state() == Grid.State.NOW) {
+      label.getStyleClass().add(Styles.CELL_NOW);
+    }
     label.setMaxWidth(Double.MAX_VALUE);
     label.setAccessibleText(cell.spoken());
     return label;

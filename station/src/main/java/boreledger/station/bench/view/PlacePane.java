@@ -13,7 +13,6 @@ final class PlacePane extends VBox {
   private final Label hint = Words.label("hint", Styles.HINT);
 
   PlacePane(ObservableValue<Place> place) {
-    getStyleClass().add(Styles.PLACE);
     getChildren().addAll(label, title, detail, hint);
     place.subscribe(this::show);
   }

@@ -3,6 +3,7 @@ package boreledger.station.bench.view;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Question;
 import boreledger.station.bench.model.Text;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -18,6 +19,7 @@ final class QuestionPane extends HBox {
   QuestionPane(BenchModel model) {
     getStyleClass().add(Styles.QUESTION);
     VBox text = new VBox(words, why);
+    text.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(text, Priority.ALWAYS);
     Button take = answer("take", Text.QUESTION_TAKE, model::confirmHeld);
     Button leave = answer("leave", Text.QUESTION_LEAVE, model::leaveHeld);

@@ -24,6 +24,10 @@ final class Sign extends Region {
     Kind(String style) {
       this.style = style;
     }
+
+    String style() {
+      return style;
+    }
   }
 
   Sign(Kind kind) {
@@ -31,6 +35,6 @@ final class Sign extends Region {
   }
 
   void show(Kind kind) {
-    getStyleClass().setAll("sign", kind.style);
+    getStyleClass().setAll("sign", kind.style());
   }
 }

@@ -15,14 +15,12 @@ final class Styles {
   static final String HEAD_JOB = "head-job";
   static final String MUTED = "muted";
 
-  static final String PLACE = "place";
   static final String PLACE_TITLE = "place-title";
   static final String PLACE_DETAIL = "place-detail";
   static final String HINT = "hint";
 
   static final String LIVE = "live";
   static final String LIVE_SIZE = "live-size";
-  static final String DIGITS = "digits";
   static final String DIGIT = "digit";
   static final String UNIT = "unit";
   static final String STALE = "stale";
@@ -33,7 +31,6 @@ final class Styles {
   static final String TRACE_SMALLEST = "trace-smallest";
   static final String TRACE_LEVEL = "trace-level";
 
-  static final String DRAWING = "drawing";
   static final String PICTURE = "picture";
   static final String BLOCK_OUTLINE = "block-outline";
   static final String CENTRE_LINE = "centre-line";
@@ -56,12 +53,9 @@ final class Styles {
   static final String RING = "ring";
 
   static final String GRID = "grid";
-  static final String GRID_TITLE = "grid-title";
   static final String GRID_HEAD = "grid-head";
   static final String CELL = "cell";
   static final String CELL_NOW = "cell-now";
-  static final String CELL_TAKEN = "cell-taken";
-  static final String CELL_OPEN = "cell-open";
 
   static final String SAYING = "saying";
   static final String SAYING_LINE = "saying-line";
@@ -73,9 +67,9 @@ final class Styles {
   static final String ANSWER = "answer";
   static final String QUESTION_WORDS = "question-words";
 
-  static final String PROGRESS = "progress";
   static final String PROGRESS_WORDS = "progress-words";
   static final String PARTS = "parts";
+  static final String PARTS_DENSE = "parts-dense";
   static final String PART = "part";
   static final String PART_LABEL = "part-label";
   static final String PART_NOW = "part-now";
