@@ -5,7 +5,9 @@ import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchWindow;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Application;
 import javafx.stage.Stage;
@@ -16,12 +18,15 @@ public final class BenchApplication extends Application {
   private static final AtomicReference<BenchWiring> WIRING = new AtomicReference<>();
 
   private final ExecutorService background =
-      Executors.newSingleThreadExecutor(
-          task -> {
-            Thread thread = new Thread(task, "bench results");
-            thread.setDaemon(true);
-            return thread;
-          });
+      new ThreadPoolExecutor(
+          1,
+          1,
+          0,
+          TimeUnit.SECONDS,
+          new LinkedBlockingQueue<>(),
+          BenchApplication::thread,
+          // Once the window is closed, nobody waits for results.
+          new ThreadPoolExecutor.DiscardPolicy());
   private final SineTones tones = new SineTones();
   private BenchWiring wiring;
 
@@ -56,7 +61,13 @@ public final class BenchApplication extends Application {
   @Override
   public void stop() {
     wiring.closed().run();
-    background.shutdownNow();
+    background.shutdown();
     tones.close();
+  }
+
+  private static Thread thread(Runnable task) {
+    Thread thread = new Thread(task, "bench results");
+    thread.setDaemon(true);
+    return thread;
   }
 }

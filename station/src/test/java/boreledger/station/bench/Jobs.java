@@ -34,6 +34,24 @@ public final class Jobs {
             "\"thrust\", \"middle\", \"pin\""));
   }
 
+  /** Sixteen cylinders in line. */
+  public static Job longMill() {
+    return parse(
+        text("Long mill sixteen", "mm", 16, "inline", "12.0, 60.0, 108.0", "\"pin\", \"thrust\""));
+  }
+
+  /** As many cylinders as a job may have. */
+  public static Job endless() {
+    return parse(
+        text("Pump row sixty-four", "mm", 64, "inline", "12.0, 60.0", "\"thrust\", \"pin\""));
+  }
+
+  /** A job whose limits were all left out. */
+  public static Job withoutLimits() {
+    String text = text("No limits", "mm", 2, "flat", "12.0, 60.0", "\"thrust\", \"pin\"");
+    return parse(text.replaceAll("(?m)^(bore_m|wear|taper|out_of|oversizes).*\n", ""));
+  }
+
   private static Job parse(String text) {
     try {
       return new JobFiles(tables()).parse("bench.job.toml", text);

@@ -83,6 +83,11 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     watcher.accept(new GaugingEvent.Began(start, session.id(), false, List.of(), progress()));
   }
 
+  /** What is told when the session at hand is resumed. */
+  public GaugingEvent.Began resumed() {
+    return new GaugingEvent.Began(session.start(), session.id(), true, List.of(), progress());
+  }
+
   /** The gauge shows a value. */
   public void live(double valueMm) {
     tS += LIVE_STEP_S;
@@ -94,6 +99,13 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     for (int i = 0; i < samples; i++) {
       double tiltDeg = 6.5 * Math.sin(i * 0.19) + 1.1 * Math.sin(i * 0.043);
       live(smallestMm + 96 / Math.cos(Math.toRadians(tiltDeg)) - 96);
+    }
+  }
+
+  /** The gauge is out of the bore. */
+  public void freeAir(int samples) {
+    for (int i = 0; i < samples; i++) {
+      live(2.601 + 0.001 * (i % 3));
     }
   }
 
@@ -118,6 +130,16 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   /** The run is over. */
   public void over(Ending ending) {
     watcher.accept(new GaugingEvent.Over(ending, progress()));
+  }
+
+  /** How many positions have their reading. */
+  public int done() {
+    return session.done();
+  }
+
+  /** How many positions there are. */
+  public int planned() {
+    return session.planned();
   }
 
   /** The held values that were left. */

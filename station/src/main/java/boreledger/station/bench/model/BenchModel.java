@@ -154,16 +154,16 @@ public final class BenchModel {
   }
 
   private void say(Outcome outcome) {
-    // Whatever comes after a held value stands for the same position, or a later one.
-    ask(null);
     trace.restart();
     shown.saying.set(Saying.of(sitting, outcome));
     if (outcome instanceof Outcome.Taken taken) {
+      ask(null);
       sitting = sitting.taking(taken.position(), taken.valueMm());
       results.ask();
       sound(tones::taken);
       return;
     } else if (outcome instanceof Outcome.Refused refused) {
+      // A held value still waits for its answer: noise on the line must not take it away.
       line.refused(refused.why());
     } else if (outcome instanceof Outcome.Held waiting) {
       line.refused(waiting.why());

@@ -11,17 +11,11 @@ import java.util.stream.IntStream;
  * @param bores in the order of their numbers; empty before the first session
  * @param axisDeg the axis to gauge now, in degrees from the crankshaft's direction; null when the
  *     position has none
- * @param axis the axis in words; empty when the position has none
  * @param note what to know about the drawing; often empty
  * @param spoken the picture in words, for screen readers
  */
 public record BlockPicture(
-    Arrangement arrangement,
-    List<Bore> bores,
-    Double axisDeg,
-    String axis,
-    String note,
-    String spoken) {
+    Arrangement arrangement, List<Bore> bores, Double axisDeg, String note, String spoken) {
   private static final double ACROSS_DEG = 90;
   private static final double HALF_TURN_DEG = 180;
 
@@ -39,7 +33,7 @@ public record BlockPicture(
 
   static BlockPicture none() {
     String spoken = Text.BLOCK_ACCESSIBLE_NONE.with();
-    return new BlockPicture(Arrangement.INLINE, List.of(), null, "", "", spoken);
+    return new BlockPicture(Arrangement.INLINE, List.of(), null, "", spoken);
   }
 
   static BlockPicture of(Sitting sitting) {
@@ -49,15 +43,18 @@ public record BlockPicture(
         IntStream.rangeClosed(1, sitting.job().engine().cylinders())
             .mapToObj(number -> bore(sitting, number))
             .toList();
-    boolean hasAxis = next instanceof Position.Bore;
-    String axis = hasAxis ? ((Position.Bore) next).axis() : "";
     return new BlockPicture(
         arrangement,
         bores,
-        hasAxis ? Double.valueOf(axisDeg(sitting.job().plan().axes(), axis)) : null,
-        hasAxis ? Text.BLOCK_AXIS.with(axis) : "",
+        axisDeg(sitting, next),
         arrangement == Arrangement.INLINE ? "" : Text.BLOCK_BANKS.with(),
         spoken(sitting, next));
+  }
+
+  private static Double axisDeg(Sitting sitting, Position next) {
+    return next instanceof Position.Bore bore
+        ? Double.valueOf(axisDeg(sitting.job().plan().axes(), bore.axis()))
+        : null;
   }
 
   /**

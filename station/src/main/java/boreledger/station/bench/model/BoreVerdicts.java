@@ -2,12 +2,15 @@ package boreledger.station.bench.model;
 
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Puts a cylinder's checks into one line. */
+/** Puts a cylinder's checks against the job's limits into words. */
 final class BoreVerdicts {
+  private static final String BEYOND = "beyond";
+  private static final String UNDECIDED = "undecided";
   private static final Map<String, Text> CHECKS =
       Map.of(
           "taper", Text.CHECK_TAPER,
@@ -28,50 +31,52 @@ final class BoreVerdicts {
     boolean unread =
         cylinder.bore().positions().stream().allMatch(each -> each.diameterMm() == null);
     if (unread) {
-      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_OPEN.with());
+      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_OPEN.with(), "");
     } else if (checks.isEmpty()) {
-      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_NO_LIMITS.with());
+      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_NO_LIMITS.with(), "");
     }
-    return new Verdict(kind(checks), title, words(checks));
+    return verdict(title, checks);
   }
 
-  private static Verdict.Kind kind(List<CheckResult> checks) {
-    if (any(checks, "beyond")) {
-      return Verdict.Kind.BEYOND;
-    } else if (any(checks, "undecided")) {
-      return Verdict.Kind.LOOK;
+  private Verdict verdict(String title, List<CheckResult> checks) {
+    List<CheckResult> beyond = in(BEYOND, checks);
+    List<CheckResult> undecided = in(UNDECIDED, checks);
+    if (!beyond.isEmpty()) {
+      String words = Text.VERDICT_BEYOND.with(names(beyond));
+      return new Verdict(Verdict.Kind.BEYOND, title, words, limits(beyond));
+    } else if (!undecided.isEmpty()) {
+      String words = Text.VERDICT_UNDECIDED.with(names(undecided));
+      return new Verdict(Verdict.Kind.LOOK, title, words, limits(undecided));
+    } else if (checks.stream().anyMatch(each -> each.state() == null)) {
+      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_OPEN.with(), "");
     }
-    boolean open = checks.stream().anyMatch(each -> each.state() == null);
-    return open ? Verdict.Kind.OPEN : Verdict.Kind.KEPT;
+    return new Verdict(Verdict.Kind.KEPT, title, Text.VERDICT_KEPT.with(), values(checks));
   }
 
-  private String words(List<CheckResult> checks) {
-    return switch (kind(checks)) {
-      case KEPT -> Text.VERDICT_KEPT.with(values(checks));
-      case OPEN -> Text.VERDICT_OPEN.with();
-      default ->
-          checks.stream()
-              .filter(each -> is(each, "beyond") || is(each, "undecided"))
-              .map(this::finding)
-              .collect(Collectors.joining("; "));
-    };
+  private String limits(List<CheckResult> checks) {
+    return checks.stream().map(this::limit).collect(Collectors.joining("; "));
   }
 
-  private String finding(CheckResult check) {
-    String name = name(check);
-    String value = lengths.size(check.valueMm());
-    String limit = lengths.size(check.limitMm());
-    return is(check, "beyond")
-        ? Text.VERDICT_BEYOND.with(name, value, limit)
-        : Text.VERDICT_UNDECIDED.with(
-            name, value, limit, lengths.size(check.expandedUncertaintyMm()));
+  private String limit(CheckResult check) {
+    return Text.VERDICT_LIMIT.with(
+        name(check),
+        lengths.number(check.valueMm()),
+        lengths.size(check.expandedUncertaintyMm()),
+        lengths.size(check.limitMm()));
   }
 
+  /** Each value once: two checks may hold the same one against different limits. */
   private String values(List<CheckResult> checks) {
-    return checks.stream()
-        .map(each -> Text.VERDICT_VALUE.with(name(each), lengths.size(each.valueMm())))
-        .distinct()
-        .collect(Collectors.joining(", "));
+    Map<Double, String> byValue = new LinkedHashMap<>();
+    for (CheckResult check : checks) {
+      String words = Text.VERDICT_VALUE.with(name(check), lengths.number(check.valueMm()));
+      byValue.putIfAbsent(check.valueMm(), words);
+    }
+    return String.join(", ", byValue.values()) + " " + lengths.symbol();
+  }
+
+  private static String names(List<CheckResult> checks) {
+    return checks.stream().map(BoreVerdicts::name).collect(Collectors.joining(", "));
   }
 
   private static String name(CheckResult check) {
@@ -79,11 +84,7 @@ final class BoreVerdicts {
     return text == null ? check.check() : text.with();
   }
 
-  private static boolean any(List<CheckResult> checks, String state) {
-    return checks.stream().anyMatch(each -> is(each, state));
-  }
-
-  private static boolean is(CheckResult check, String state) {
-    return state.equals(check.state());
+  private static List<CheckResult> in(String state, List<CheckResult> checks) {
+    return checks.stream().filter(each -> state.equals(each.state())).toList();
   }
 }

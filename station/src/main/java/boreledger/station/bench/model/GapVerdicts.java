@@ -2,9 +2,9 @@ package boreledger.station.bench.model;
 
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
-import java.util.Objects;
+import boreledger.station.results.RingResults.TightestResult;
 
-/** Puts a ring's state in each cylinder into one line. */
+/** Puts a ring's state in each cylinder into words. */
 final class GapVerdicts {
   private final Lengths lengths;
   private final String ring;
@@ -29,23 +29,41 @@ final class GapVerdicts {
       return unread(title);
     }
     return switch (results.state()) {
-      case "file" -> new Verdict(Verdict.Kind.LOOK, title, file(results.removeMm()));
-      case "ready" -> new Verdict(Verdict.Kind.KEPT, title, Text.VERDICT_READY.with(ring));
-      case "too-wide" -> new Verdict(Verdict.Kind.BEYOND, title, Text.VERDICT_TOO_WIDE.with(ring));
-      default ->
-          new Verdict(
-              Verdict.Kind.OPEN,
-              title,
-              Text.VERDICT_GAP_UNKNOWN.with(
-                  ring, Long.toString(read), Integer.toString(results.gaps().size())));
+      case "file" -> new Verdict(Verdict.Kind.LOOK, title, file(results), numbers(results));
+      case "ready" ->
+          new Verdict(Verdict.Kind.KEPT, title, Text.VERDICT_READY.with(), numbers(results));
+      case "too-wide" ->
+          new Verdict(Verdict.Kind.BEYOND, title, Text.VERDICT_TOO_WIDE.with(), numbers(results));
+      default -> unknown(title, read, results);
     };
   }
 
-  private String file(Double removeMm) {
-    return Text.VERDICT_FILE.with(ring, lengths.size(Objects.requireNonNull(removeMm)));
+  private Verdict unknown(String title, long read, RingResults results) {
+    String words =
+        Text.VERDICT_GAP_UNKNOWN.with(Long.toString(read), Integer.toString(results.gaps().size()));
+    return new Verdict(Verdict.Kind.OPEN, title, words, numbers(results));
+  }
+
+  private String file(RingResults results) {
+    return results.removeMm() == null
+        ? Text.VERDICT_FILE.with()
+        : Text.VERDICT_FILE_BY.with(lengths.size(results.removeMm()));
+  }
+
+  private String numbers(RingResults results) {
+    TightestResult tightest = results.tightest();
+    if (tightest == null) {
+      return "";
+    }
+    String cold =
+        Text.VERDICT_TIGHTEST.with(
+            lengths.size(tightest.gapMm()), lengths.depth(tightest.depthMm()));
+    return tightest.hotGapMm() == null
+        ? cold
+        : Text.VERDICT_TIGHTEST_HOT.with(cold, lengths.size(tightest.hotGapMm()));
   }
 
   private Verdict unread(String title) {
-    return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_GAP_UNREAD.with(ring));
+    return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_GAP_UNREAD.with(), "");
   }
 }

@@ -6,6 +6,7 @@ import boreledger.drivers.decoder.Sample;
  * What the gauge shows now.
  *
  * @param caption what the value is, and how old it is once it is no longer live
+ * @param signed whether the value has a sign: a deviation, or a size that has gone wrong
  * @param sign {@code +}, a minus sign or nothing
  * @param digits the number without its sign; dashes as long as there is none
  * @param unit the unit's symbol
@@ -13,11 +14,17 @@ import boreledger.drivers.decoder.Sample;
  * @param live whether the value is fresh
  */
 public record LiveValue(
-    String caption, String sign, String digits, String unit, String size, boolean live) {
+    String caption,
+    boolean signed,
+    String sign,
+    String digits,
+    String unit,
+    String size,
+    boolean live) {
   private static final String NO_DIGITS = "\u2013.\u2013\u2013\u2013\u2013";
 
   static LiveValue none(Lengths lengths) {
-    return new LiveValue(Text.LIVE_NONE.with(), "", NO_DIGITS, lengths.symbol(), "", false);
+    return new LiveValue(Text.LIVE_NONE.with(), false, "", NO_DIGITS, lengths.symbol(), "", false);
   }
 
   /**
@@ -34,6 +41,7 @@ public record LiveValue(
     boolean showSign = sitting.readsDeviation() || sign.equals(Lengths.MINUS);
     return new LiveValue(
         live ? caption : Text.LIVE_STALE.with(caption, Age.words(ageS)),
+        showSign,
         showSign ? sign : "",
         lengths.digits(mm),
         lengths.symbol(),

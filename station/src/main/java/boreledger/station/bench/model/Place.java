@@ -9,11 +9,12 @@ import java.util.Map;
 /**
  * The position to gauge now, in words.
  *
+ * @param label what the words below it are; empty when nothing is waited for
  * @param title such as {@code Cylinder 2}
  * @param detail such as {@code 60 mm below the deck, thrust axis}
  * @param hint what the gauge wants, such as to be rocked; empty when nothing is waited for
  */
-public record Place(String title, String detail, String hint) {
+public record Place(String label, String title, String detail, String hint) {
   private static final Map<SettingCheck, Text> CHECKS =
       Map.of(
           SettingCheck.OPENING, Text.PLACE_OPENING,
@@ -21,14 +22,20 @@ public record Place(String title, String detail, String hint) {
           SettingCheck.CLOSING, Text.PLACE_CLOSING);
 
   static Place none() {
-    return new Place(Text.PLACE_NONE.with(), Text.PLACE_NONE_DETAIL.with(), "");
+    return new Place("", Text.PLACE_NONE.with(), Text.PLACE_NONE_DETAIL.with(), "");
   }
 
   static Place of(Sitting sitting) {
     return sitting
         .next()
-        .map(next -> new Place(title(sitting, next), detail(sitting, next), hint(sitting)))
-        .orElseGet(() -> new Place(Text.PLACE_DONE.with(), Text.PLACE_DONE_DETAIL.with(), ""));
+        .map(
+            next ->
+                new Place(
+                    Text.PLACE_LABEL.with(),
+                    title(sitting, next),
+                    detail(sitting, next),
+                    hint(sitting)))
+        .orElseGet(() -> new Place("", Text.PLACE_DONE.with(), Text.PLACE_DONE_DETAIL.with(), ""));
   }
 
   /** A position in few words for a sentence, such as {@code cylinder 2, 60 mm, thrust axis}. */

@@ -50,7 +50,10 @@ final class ResultsFeed {
       JobResults results = source.results();
       screen.execute(() -> answered(() -> received.accept(results)));
     } catch (LedgerFault | RuntimeException e) {
-      screen.execute(() -> answered(() -> failed.accept(String.valueOf(e.getMessage()))));
+      screen.execute(
+          () ->
+              answered(
+                  () -> failed.accept(e.getMessage() == null ? e.toString() : e.getMessage())));
     }
   }
 

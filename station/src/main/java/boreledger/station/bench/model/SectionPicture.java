@@ -11,7 +11,7 @@ import java.util.Optional;
  * The cylinder being gauged, cut open from the side; or the setting ring.
  *
  * @param kind what is drawn in the bore
- * @param caption such as {@code cylinder 2, cut along the thrust axis}
+ * @param caption what is seen, such as {@code Along the thrust axis}
  * @param lengthMm how deep the picture reaches below the deck
  * @param boreMm the nominal bore
  * @param depths from the deck down
@@ -64,7 +64,8 @@ public record SectionPicture(
     if (sitting.progress().next() instanceof SettingCheck) {
       String size = lengths.size(settingMm);
       String spoken = Text.SECTION_ACCESSIBLE_SETTING.with(size);
-      return new SectionPicture(Kind.SETTING, "", 1, boreMm, List.of(), size, spoken);
+      return new SectionPicture(
+          Kind.SETTING, Text.SECTION_SETTING.with(), 1, boreMm, List.of(), size, spoken);
     }
     List<Depth> depths = sitting.depthsMm().stream().map(mm -> depth(sitting, mm)).toList();
     return new SectionPicture(
@@ -101,11 +102,10 @@ public record SectionPicture(
   }
 
   private static String caption(Sitting sitting) {
-    String cylinder = Integer.toString(sitting.shownCylinder());
     if (sitting.progress().next() instanceof Position.Bore bore) {
-      return Text.SECTION_BORE.with(cylinder, bore.axis());
+      return Text.SECTION_BORE.with(bore.axis());
     }
-    return Text.SECTION_GAP.with(cylinder);
+    return Text.SECTION_GAP.with();
   }
 
   private static String spoken(Sitting sitting, List<Depth> depths) {

@@ -5,6 +5,7 @@ import boreledger.station.bench.model.Trace.Point;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.DoubleFunction;
 
@@ -65,10 +66,13 @@ final class TraceRecorder {
     List<Point> points = new ArrayList<>();
     slots.forEach(slot -> slot.addTo(points));
     double toS = points.get(points.size() - 1).tS();
-    double floorMm = points.stream().mapToDouble(Point::valueMm).min().orElseThrow();
-    double topMm =
-        points.stream().filter(this::isPlausible).mapToDouble(Point::valueMm).max().orElse(floorMm);
-    double heightMm = height(topMm - floorMm);
+    // A gauge in free air must not flatten what it shows in the bore.
+    List<Point> inBore = points.stream().filter(this::isPlausible).toList();
+    DoubleSummaryStatistics range =
+        (inBore.isEmpty() ? points : inBore)
+            .stream().mapToDouble(Point::valueMm).summaryStatistics();
+    double floorMm = range.getMin();
+    double heightMm = height(range.getMax() - floorMm);
     return new Trace(
         points,
         toS - SPAN_S,

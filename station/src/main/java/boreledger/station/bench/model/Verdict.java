@@ -4,9 +4,10 @@ package boreledger.station.bench.model;
  * What one cylinder's readings come to.
  *
  * @param title such as {@code Cylinder 2}
- * @param words the checks against the job's limits, or a ring's state
+ * @param words the verdict in few words
+ * @param details the numbers it rests on; empty when there are none
  */
-public record Verdict(Kind kind, String title, String words) {
+public record Verdict(Kind kind, String title, String words, String details) {
   /** The sign beside the words. */
   public enum Kind {
     /** Every limit given is kept. */

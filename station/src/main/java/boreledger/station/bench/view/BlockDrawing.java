@@ -18,6 +18,8 @@ import javafx.scene.shape.Rectangle;
 final class BlockDrawing extends Drawing {
   private static final double BORE_SHARE = 0.4;
   private static final double NUMBER_SHARE = 0.8;
+  private static final double WIDE_NUMBER_SHARE = 0.64;
+  private static final double LEAST_NUMBER_PX = 9;
   private static final double AXIS_SHARE = 1.32;
 
   private BlockPicture picture;
@@ -92,16 +94,16 @@ final class BlockDrawing extends Drawing {
   }
 
   private void number(Bore bore, double x, double y, double radius) {
-    double half = 0.52 * radius;
+    double share = bore.number() > 9 ? WIDE_NUMBER_SHARE : NUMBER_SHARE;
+    double px = Math.max(LEAST_NUMBER_PX, share * radius);
+    if (px > 1.2 * radius && !bore.now()) {
+      return;
+    }
+    double half = Math.max(0.52 * radius, 0.75 * px);
+    String style = bore.now() ? Styles.BORE_NUMBER_NOW : Styles.BORE_NUMBER;
     Label number =
-        addWords(
-            Integer.toString(bore.number()),
-            x - half,
-            y - half,
-            2 * half,
-            2 * half,
-            bore.now() ? Styles.BORE_NUMBER_NOW : Styles.BORE_NUMBER);
+        addWords(Integer.toString(bore.number()), x - half, y - half, 2 * half, 2 * half, style);
     number.setAlignment(Pos.CENTER);
-    sizeOf(number, NUMBER_SHARE * radius * (bore.number() > 9 ? 0.8 : 1));
+    sizeOf(number, px);
   }
 }

@@ -13,6 +13,7 @@ import javafx.scene.layout.VBox;
 
 /** What is said when the run is over: how it ended, and the cylinders' verdicts. */
 final class ClosingPane extends VBox {
+  private final Sign sign = new Sign(Sign.Kind.NONE);
   private final Label title = Words.label("closing-title", Styles.CLOSING_TITLE);
   private final Label detail = Words.label("closing-detail", Styles.CLOSING_DETAIL);
   private final VBox verdicts = new VBox();
@@ -21,13 +22,16 @@ final class ClosingPane extends VBox {
     setId("closing");
     getStyleClass().add(Styles.CLOSING);
     verdicts.setId("verdicts");
-    verdicts.getStyleClass().add(Styles.CLOSING);
+    verdicts.getStyleClass().add(Styles.VERDICTS);
     ScrollPane scroll = new ScrollPane(verdicts);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren()
-        .addAll(title, detail, scroll, Words.fixed(Text.OVER_DEFERS.with(), Styles.DEFERS));
+    HBox head = new HBox(sign, title);
+    head.getStyleClass().add(Styles.CLOSING_HEAD);
+    Label defers = Words.label("defers", Styles.DEFERS);
+    defers.setText(Text.OVER_DEFERS.with());
+    getChildren().addAll(head, detail, scroll, defers);
     closing.subscribe(this::show);
   }
 
@@ -35,6 +39,12 @@ final class ClosingPane extends VBox {
     if (closing == null) {
       return;
     }
+    sign.show(
+        switch (closing.ending()) {
+          case PLAN_DONE -> Sign.Kind.TAKEN;
+          case LINE_ENDED, STOPPED -> Sign.Kind.ENDED;
+          case LINE_BROKE -> Sign.Kind.REFUSED;
+        });
     title.setText(closing.title());
     detail.setText(closing.detail());
     verdicts.getChildren().clear();
@@ -55,10 +65,19 @@ final class ClosingPane extends VBox {
               case OPEN -> Sign.Kind.OPEN;
             });
     Label cylinder = Words.fixed(verdict.title(), Styles.VERDICT_TITLE);
-    Label words = Words.label(null, Styles.VERDICT_WORDS);
-    words.setText(verdict.words());
-    HBox line = new HBox(sign, cylinder, words);
-    line.getStyleClass().add(Styles.SAYING_LINE);
+    VBox text = new VBox(words(verdict.words(), Styles.VERDICT_WORDS));
+    if (!verdict.details().isEmpty()) {
+      text.getChildren().add(words(verdict.details(), Styles.MUTED));
+    }
+    HBox.setHgrow(text, Priority.ALWAYS);
+    HBox line = new HBox(sign, cylinder, text);
+    line.getStyleClass().add(Styles.VERDICT);
     return line;
+  }
+
+  private static Label words(String sentence, String style) {
+    Label label = Words.label(null, style);
+    label.setText(sentence);
+    return label;
   }
 }

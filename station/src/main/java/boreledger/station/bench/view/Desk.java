@@ -12,8 +12,9 @@ import javafx.scene.layout.VBox;
 
 /** The bench room: where each pane stands. */
 final class Desk extends VBox {
-  private static final double[] WIDTHS_PERCENT = {58, 17, 25};
+  private static final double[] WIDTHS_PERCENT = {58, 16, 26};
   private static final double[] HEIGHTS_PERCENT = {36, 64};
+  private static final double TRACE_SHARE = 0.27;
 
   Desk(BenchModel model) {
     getStyleClass().add(Styles.DESK);
@@ -47,8 +48,8 @@ final class Desk extends VBox {
     middle.setMinHeight(0);
     middle.getStyleClass().add(Styles.DESK_MIDDLE);
     middle.add(left(shown), 0, 0, 1, 2);
-    middle.add(new BlockDrawing(shown.block()), 1, 0, 2, 1);
-    middle.add(new SectionDrawing(shown.section()), 1, 1);
+    middle.add(new BlockPane(shown.block()), 1, 0, 2, 1);
+    middle.add(new SectionPane(shown.section()), 1, 1);
     middle.add(new GridView(shown.grid()), 2, 1);
     return middle;
   }
@@ -58,7 +59,7 @@ final class Desk extends VBox {
     VBox.setVgrow(live, Priority.ALWAYS);
     TracePane trace = new TracePane(shown.trace());
     VBox gauging = new VBox(new PlacePane(shown.place()), live, trace);
-    trace.prefHeightProperty().bind(gauging.heightProperty().multiply(0.24));
+    trace.prefHeightProperty().bind(gauging.heightProperty().multiply(TRACE_SHARE));
     trace.minHeightProperty().bind(trace.prefHeightProperty());
     ClosingPane closing = new ClosingPane(shown.closing());
     closing.visibleProperty().bind(shown.closing().isNotNull());

@@ -1,111 +1,112 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.model.LiveValue;
 import java.util.Locale;
-import javafx.geometry.VPos;
 import javafx.scene.layout.Region;
-import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 
 /**
  * A number as large as its room allows. Every digit stands in a cell of the same width whatever the
- * font does, the sign has a cell of its own even when there is none, and the size only ever shrinks
- * while a session lasts: so the number does not jump.
+ * font does, and the sign has a cell of its own even while there is none: so the number does not
+ * jump.
  */
 final class Digits extends Region {
-  private static final double UNIT_SHARE = 0.28;
-  private static final double UNIT_GAP = 0.18;
-  private static final double PROBE_PX = 100;
+  private static final double UNIT_SHARE = 0.3;
+  private static final double UNIT_GAP_EM = 0.14;
+  private static final double CAPITAL_EM = 0.73;
+  private static final double LINE_EM = 0.98;
 
   private final Text unit = new Text();
   private final double digitEm = widest("0123456789\u2013");
   private final double signEm = widest("+\u2212");
   private final double pointEm = widest(".");
-  private String sign = "";
-  private String number = "";
+  private LiveValue value;
 
   Digits() {
-    getStyleClass().add(Styles.DIGITS);
     unit.getStyleClass().add(Styles.UNIT);
-    unit.setTextOrigin(VPos.BASELINE);
     unit.setManaged(false);
     setMinSize(0, 0);
   }
 
-  void show(String newSign, String newNumber, String newUnit) {
-    String before = number;
-    sign = newSign;
-    number = newNumber;
-    unit.setText(newUnit);
-    if (before.length() != number.length() || getChildren().isEmpty()) {
+  void show(LiveValue newValue) {
+    boolean sameCells =
+        value != null
+            && value.digits().length() == newValue.digits().length()
+            && value.signed() == newValue.signed();
+    value = newValue;
+    if (!sameCells) {
       cells();
       requestLayout();
     }
-    fill();
+    unit.setText(value.unit());
+    for (int i = 0; i < characters().length(); i++) {
+      cell(i).setText(characters().substring(i, i + 1));
+    }
+  }
+
+  /** The characters, one per cell; a blank where a sign may come. */
+  private String characters() {
+    String sign = value.sign().isEmpty() ? " " : value.sign();
+    return (value.signed() ? sign : "") + value.digits();
   }
 
   private void cells() {
     getChildren().setAll(unit);
-    for (int i = 0; i <= number.length(); i++) {
+    for (int i = 0; i < characters().length(); i++) {
       Text cell = new Text();
       cell.getStyleClass().add(Styles.DIGIT);
-      cell.setTextOrigin(VPos.BASELINE);
       cell.setManaged(false);
       getChildren().add(cell);
     }
   }
 
-  private void fill() {
-    ((Text) getChildren().get(1)).setText(sign);
-    for (int i = 0; i < number.length(); i++) {
-      ((Text) getChildren().get(i + 2)).setText(number.substring(i, i + 1));
-    }
+  private Text cell(int number) {
+    return (Text) getChildren().get(number + 1);
   }
 
   @Override
   protected void layoutChildren() {
-    double unitEm = UNIT_GAP + UNIT_SHARE * width(unit.getText());
-    double widthEm = signEm + numberEm() + unitEm;
-    double px = Math.floor(Math.min(getWidth() / widthEm, getHeight() / lineEm()));
-    if (px < 1) {
-      return;
+    double unitEm = UNIT_GAP_EM + UNIT_SHARE * TextWidth.em(unit.getText());
+    double widthEm = unitEm;
+    for (int i = 0; i < characters().length(); i++) {
+      widthEm += cellEm(i);
     }
-    setStyle(String.format(Locale.ROOT, "-fx-font-size: %.0fpx", px));
-    unit.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.0fpx", px * UNIT_SHARE));
-    double baseline = (getHeight() + px * capEm()) / 2;
+    double px = Math.floor(Math.min(getWidth() / widthEm, getHeight() / LINE_EM));
+    if (px >= 1) {
+      place(px);
+    }
+  }
+
+  private void place(double px) {
+    setStyle(fontSize(px));
+    unit.setStyle(fontSize(px * UNIT_SHARE));
+    double baseline = (getHeight() + px * CAPITAL_EM) / 2;
     double x = 0;
-    for (int i = 1; i < getChildren().size(); i++) {
-      Text cell = (Text) getChildren().get(i);
-      cell.setX(x);
-      cell.setY(baseline);
-      x += px * (i == 1 ? signEm : cellEm(number.charAt(i - 2)));
+    for (int i = 0; i < characters().length(); i++) {
+      cell(i).setX(x);
+      cell(i).setY(baseline);
+      x += px * cellEm(i);
     }
-    unit.setX(x + px * UNIT_GAP);
+    unit.setX(x + px * UNIT_GAP_EM);
     unit.setY(baseline);
   }
 
-  private double numberEm() {
-    return number.chars().mapToDouble(each -> cellEm((char) each)).sum();
+  private double cellEm(int number) {
+    if (number == 0 && value.signed()) {
+      return signEm;
+    }
+    return characters().charAt(number) == '.' ? pointEm : digitEm;
   }
 
-  private double cellEm(char each) {
-    return each == '.' ? pointEm : digitEm;
-  }
-
-  private static double lineEm() {
-    return 1;
-  }
-
-  private static double capEm() {
-    return 0.73;
+  private static String fontSize(double px) {
+    return String.format(Locale.ROOT, "-fx-font-size: %.0fpx", px);
   }
 
   private static double widest(String characters) {
-    return characters.chars().mapToDouble(each -> width(Character.toString(each))).max().orElse(1);
-  }
-
-  private static double width(String text) {
-    Text probe = new Text(text);
-    probe.setFont(Font.font(Font.getDefault().getFamily(), PROBE_PX));
-    return probe.getLayoutBounds().getWidth() / PROBE_PX;
+    return characters
+        .chars()
+        .mapToDouble(each -> TextWidth.em(Character.toString(each)))
+        .max()
+        .orElse(1);
   }
 }

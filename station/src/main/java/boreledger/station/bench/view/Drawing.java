@@ -1,5 +1,6 @@
 package boreledger.station.bench.view;
 
+import java.util.Locale;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -8,11 +9,9 @@ import javafx.scene.shape.Shape;
 
 /** A picture made of shapes, drawn anew when what it shows or its size changes. */
 abstract class Drawing extends Region {
-  Drawing(String id, String... styles) {
+  Drawing(String id) {
     setId(id);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    getStyleClass().add(Styles.DRAWING);
-    getStyleClass().addAll(styles);
     setMinSize(0, 0);
     widthProperty().addListener(changed -> redraw());
     heightProperty().addListener(changed -> redraw());
@@ -48,6 +47,6 @@ abstract class Drawing extends Region {
   }
 
   static void sizeOf(Node words, double px) {
-    words.setStyle(String.format(java.util.Locale.ROOT, "-fx-font-size: %.1fpx", px));
+    words.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx", px));
   }
 }

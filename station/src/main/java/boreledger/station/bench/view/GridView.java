@@ -4,9 +4,10 @@ import boreledger.station.bench.model.Grid;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
 import boreledger.station.bench.model.Text;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.beans.value.ObservableValue;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -15,13 +16,15 @@ import javafx.scene.layout.VBox;
 
 /** The cylinder's readings: depths downwards, axes across. Its letters fit its room. */
 final class GridView extends VBox {
-  private static final double CELL_EM = 5.4;
-  private static final double ROW_EM = 2.0;
+  private static final double PADDING_EM = 1;
+  private static final double ROW_EM = 2.1;
   private static final double LARGEST_EM = 1.5;
+  private static final String WIDEST_NUMBER = "00.0000";
 
-  private final Label title = Words.label("grid-title", Styles.GRID_TITLE);
+  private final Label title = Words.label("grid-title");
   private final GridPane table = new GridPane();
-  private Grid grid;
+  private double widthEm;
+  private int rows;
 
   GridView(ObservableValue<Grid> grids) {
     setId("grid");
@@ -35,29 +38,40 @@ final class GridView extends VBox {
     grids.subscribe(this::show);
   }
 
-  private void show(Grid newGrid) {
-    grid = newGrid;
+  private void show(Grid grid) {
     title.setText(grid.title());
     table.getChildren().clear();
+    rows = grid.rows().size();
+    columns(grid);
+    if (rows > 0) {
+      table.addRow(0, head(Text.GRID_DEPTH.with()));
+      grid.columns().forEach(each -> table.addRow(0, head(each)));
+      for (int i = 0; i < rows; i++) {
+        row(i + 1, grid.rows().get(i));
+      }
+      fit();
+    }
+  }
+
+  /** Shares the width out by what the columns have to hold. */
+  private void columns(Grid grid) {
+    List<Double> columnsEm = new ArrayList<>();
+    columnsEm.add(TextWidth.widestBoldEm(grid.rows().stream().map(Row::depth).toList()));
+    grid.columns()
+        .forEach(each -> columnsEm.add(TextWidth.widestBoldEm(List.of(each, WIDEST_NUMBER))));
+    widthEm = columnsEm.stream().mapToDouble(em -> em + PADDING_EM).sum();
     table.getColumnConstraints().clear();
-    if (grid.columns().isEmpty()) {
-      return;
+    for (double em : columnsEm) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(100 * (em + PADDING_EM) / widthEm);
+      table.getColumnConstraints().add(column);
     }
-    for (int column = 0; column <= grid.columns().size(); column++) {
-      ColumnConstraints width = new ColumnConstraints();
-      width.setPercentWidth(100.0 / (grid.columns().size() + 1));
-      table.getColumnConstraints().add(width);
-    }
-    table.addRow(0, head(Text.GRID_DEPTH.with()));
-    grid.columns().forEach(each -> table.addRow(0, head(each)));
-    for (int i = 0; i < grid.rows().size(); i++) {
-      row(i + 1, grid.rows().get(i));
-    }
-    fit();
   }
 
   private void row(int number, Row row) {
-    table.addRow(number, head(row.depth()));
+    Label depth = head(row.depth());
+    depth.getStyleClass().add(Styles.CELL);
+    table.addRow(number, depth);
     for (int column = 0; column < row.cells().size(); column++) {
       Label cell = cell(row.cells().get(column));
       cell.setId("cell-" + number + "-" + (column + 1));
@@ -65,31 +79,28 @@ final class GridView extends VBox {
     }
   }
 
-  private static Node head(String words) {
+  private static Label head(String words) {
     Label label = Words.fixed(words, Styles.GRID_HEAD);
     label.setMaxWidth(Double.MAX_VALUE);
     return label;
   }
 
   private static Label cell(Cell cell) {
-    String style =
-        switch (cell.state()) {
-          case OPEN -> Styles.CELL_OPEN;
-          case NOW -> Styles.CELL_NOW;
-          case TAKEN -> Styles.CELL_TAKEN;
-        };
-    Label label = Words.fixed(cell.words(), Styles.CELL, style);
+    Label label = Words.fixed(cell.words(), Styles.CELL);
+    if (cell.state() == Grid.State.NOW) {
+      label.getStyleClass().add(Styles.CELL_NOW);
+    }
     label.setMaxWidth(Double.MAX_VALUE);
     label.setAccessibleText(cell.spoken());
     return label;
   }
 
   private void fit() {
-    if (grid.columns().isEmpty() || table.getWidth() <= 0) {
+    if (rows == 0 || table.getWidth() <= 0) {
       return;
     }
-    double byWidth = table.getWidth() / (grid.columns().size() + 1) / CELL_EM;
-    double byHeight = table.getHeight() / (grid.rows().size() + 1) / ROW_EM;
+    double byWidth = table.getWidth() / widthEm;
+    double byHeight = table.getHeight() / (rows + 1) / ROW_EM;
     double largest = LARGEST_EM * title.getFont().getSize();
     double px = Math.min(largest, Math.min(byWidth, byHeight));
     table.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx", px));

@@ -22,7 +22,7 @@ final class LivePane extends VBox {
 
   private void show(LiveValue value) {
     caption.setText(value.caption());
-    digits.show(value.sign(), value.digits(), value.unit());
+    digits.show(value);
     size.setText(value.size());
     size.setVisible(!value.size().isEmpty());
     size.setManaged(size.isVisible());

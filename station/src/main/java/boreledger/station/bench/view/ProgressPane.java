@@ -6,41 +6,62 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** How far the plan is, cylinder by cylinder. */
-final class ProgressPane extends HBox {
+final class ProgressPane extends BorderPane {
+  // More parts than this want the whole width.
+  private static final int MOST_BESIDE_WORDS = 9;
+
+  // Of more than these, only the one to gauge now has words.
+  private static final int MOST_WITH_WORDS = 17;
+
   private final Label words = Words.fixed("", Styles.PROGRESS_WORDS);
   private final HBox parts = new HBox();
 
   ProgressPane(ObservableValue<PlanProgress> progress) {
     setId("progress");
-    getStyleClass().add(Styles.PROGRESS);
     words.setId("progress-words");
-    parts.getStyleClass().add(Styles.PARTS);
-    HBox.setHgrow(parts, Priority.ALWAYS);
-    getChildren().addAll(words, parts);
+    setCenter(parts);
     progress.subscribe(this::show);
   }
 
   private void show(PlanProgress progress) {
     words.setText(progress.words());
-    parts.getChildren().setAll(progress.parts().stream().map(ProgressPane::part).toList());
+    boolean beside = progress.parts().size() <= MOST_BESIDE_WORDS;
+    setTop(null);
+    setLeft(null);
+    if (beside) {
+      setLeft(words);
+    } else {
+      setTop(words);
+    }
+    boolean allWords = progress.parts().size() <= MOST_WITH_WORDS;
+    parts.getStyleClass().setAll(allWords ? Styles.PARTS : Styles.PARTS_DENSE);
+    parts
+        .getChildren()
+        .setAll(progress.parts().stream().map(each -> part(each, allWords || each.now())).toList());
   }
 
-  private static Node part(Part part) {
+  private static Node part(Part part, boolean withWords) {
     ProgressBar bar = new ProgressBar((double) part.done() / part.planned());
     bar.setMaxWidth(Double.MAX_VALUE);
     bar.setMinWidth(0);
     bar.setAccessibleText(part.spoken());
-    Label label = Words.fixed(part.label());
-    Label count = Words.fixed(part.count(), Styles.MUTED);
-    VBox box = new VBox(new HBox(label), bar, count);
+    VBox box = new VBox(bar);
     box.getStyleClass().add(Styles.PART);
-    if (part.now()) {
-      box.getStyleClass().add(Styles.PART_NOW);
+    if (withWords) {
+      HBox label = new HBox(Words.fixed(part.label()));
+      label.getStyleClass().add(Styles.PART_LABEL);
+      box.getChildren().add(0, label);
+      box.getChildren().add(Words.fixed(part.count(), Styles.MUTED));
+      if (part.now()) {
+        label.getChildren().add(0, new Sign(Sign.Kind.NOW));
+        box.getStyleClass().add(Styles.PART_NOW);
+      }
     }
     HBox.setHgrow(box, Priority.ALWAYS);
     box.setPrefWidth(1);

@@ -3,30 +3,40 @@ package boreledger.station.bench.view;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Question;
 import boreledger.station.bench.model.Text;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Asks whether a held value is to be taken anyway. */
-final class QuestionPane extends VBox {
+final class QuestionPane extends HBox {
   private final Label words = Words.label("question", Styles.QUESTION_WORDS);
   private final Label why = Words.label("question-why");
 
   QuestionPane(BenchModel model) {
     getStyleClass().add(Styles.QUESTION);
-    Button take = new Button(Text.QUESTION_TAKE.with());
-    take.setId("take");
-    take.setOnAction(pressed -> model.confirmHeld());
-    Button leave = new Button(Text.QUESTION_LEAVE.with());
-    leave.setId("leave");
-    leave.setOnAction(pressed -> model.leaveHeld());
-    HBox line = new HBox(new Sign(Sign.Kind.HELD), words);
-    line.getStyleClass().add(Styles.SAYING_LINE);
-    HBox answers = new HBox(take, leave);
+    VBox text = new VBox(words, why);
+    text.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    Button take = answer("take", Text.QUESTION_TAKE, model::confirmHeld);
+    Button leave = answer("leave", Text.QUESTION_LEAVE, model::leaveHeld);
+    VBox answers = new VBox(take, leave);
     answers.getStyleClass().add(Styles.ANSWERS);
-    getChildren().addAll(line, why, answers);
+    answers.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(new Sign(Sign.Kind.HELD), text, answers);
     model.shown().question().subscribe(this::show);
+  }
+
+  private static Button answer(String id, Text words, Runnable action) {
+    Button button = new Button(words.with());
+    button.setId(id);
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.getStyleClass().setAll(Styles.ANSWER);
+    button.setOnAction(pressed -> action.run());
+    return button;
   }
 
   private void show(Question question) {

@@ -15,12 +15,18 @@ final class Sign extends Region {
     RECEIVING("sign-receiving"),
     QUIET("sign-quiet"),
     ENDED("sign-ended"),
-    OPEN("sign-open");
+    OPEN("sign-open"),
+    NOW("sign-now"),
+    PROGRAM("sign-program");
 
     private final String style;
 
     Kind(String style) {
       this.style = style;
+    }
+
+    String style() {
+      return style;
     }
   }
 
@@ -29,6 +35,6 @@ final class Sign extends Region {
   }
 
   void show(Kind kind) {
-    getStyleClass().setAll("sign", kind.style);
+    getStyleClass().setAll("sign", kind.style());
   }
 }

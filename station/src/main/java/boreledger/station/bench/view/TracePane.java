@@ -18,7 +18,7 @@ import javafx.scene.shape.Rectangle;
 
 /** The rocking trace, with the smallest value so far marked. */
 final class TracePane extends VBox {
-  private final Label words = Words.label("trace-words");
+  private final Label words = Words.label("trace-words", Styles.TRACE_WORDS);
   private final Pane plot = new Pane();
   private final Polyline line = new Polyline();
   private final Line level = new Line();

@@ -1,9 +1,16 @@
 package boreledger.station.bench.view;
 
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 
-/** Lays out scenes that no window shows. */
+/** Scenes that no window shows. */
 final class Scenes {
+  /** The window sizes that the bench is held against, in pixels. */
+  static final double[][] SIZES = {{1024, 700}, {1280, 800}, {1920, 1080}, {3840, 2160}};
+
   private Scenes() {}
 
   /** Applies styles and lays out until the sizes that depend on each other have settled. */
@@ -11,6 +18,23 @@ final class Scenes {
     for (int pass = 0; pass < 4; pass++) {
       scene.getRoot().applyCss();
       scene.getRoot().layout();
+    }
+  }
+
+  /** Every node that can be seen, from the root down. */
+  static List<Node> visible(Parent root) {
+    List<Node> nodes = new ArrayList<>();
+    collect(root, nodes);
+    return nodes;
+  }
+
+  private static void collect(Node node, List<Node> nodes) {
+    if (!node.isVisible()) {
+      return;
+    }
+    nodes.add(node);
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(child, nodes));
     }
   }
 }
