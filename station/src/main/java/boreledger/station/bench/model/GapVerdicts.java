@@ -58,9 +58,7 @@ final class GapVerdicts {
     String cold =
         Text.VERDICT_TIGHTEST.with(
             lengths.size(tightest.gapMm()), lengths.depth(tightest.depthMm()));
-    return tightest.hotGapMm() == null
-        ? cold
-        : Text.VERDICT_TIGHTEST_HOT.with(cold, lengths.size(tightest.hotGapMm()));
+    return Text.VERDICT_TIGHTEST_HOT.with(cold, lengths.size(tightest.hotGapMm()));
   }
 
   private Verdict unread(String title) {

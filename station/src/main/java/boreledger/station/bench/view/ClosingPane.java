@@ -43,7 +43,7 @@ final class ClosingPane extends VBox {
         switch (closing.ending()) {
           case PLAN_DONE -> Sign.Kind.TAKEN;
           case LINE_ENDED, STOPPED -> Sign.Kind.ENDED;
-          case LINE_BROKE -> Sign.Kind.REFUSED;
+          case LINE_BROKE, LEDGER_FAILED -> Sign.Kind.REFUSED;
         });
     title.setText(closing.title());
     detail.setText(closing.detail());

@@ -69,6 +69,7 @@ class ResultsFeedTest {
     } else if (fault instanceof RuntimeException unexpected) {
       throw unexpected;
     }
-    return new JobResults(Integer.toString(asked), "", List.of(), 0, false, List.of());
+    return new JobResults(
+        Integer.toString(asked), "", "mm", List.of(), null, List.of(), 0, false, List.of());
   }
 }

@@ -75,15 +75,18 @@ class VerdictsTest {
   void aCylinderThatWasNotReadIsNotJudged() {
     BoreResults unread =
         new BoreResults(
-            List.of(new PositionResult(12, "thrust", null, null)),
+            List.of(new PositionResult(12, "thrust", null, null, null)),
+            Map.of(),
             Map.of(),
             List.of(),
+            null,
+            null,
             null,
             List.of());
 
     assertEquals(
         "not decided yet, readings are missing",
-        new BoreVerdicts(MM).verdict(new CylinderResults(2, unread, List.of(), List.of())).words());
+        new BoreVerdicts(MM).verdict(new CylinderResults(2, unread, List.of())).words());
   }
 
   @Test
@@ -94,16 +97,19 @@ class VerdictsTest {
             "Cylinder 2",
             "lacks 0.1350 mm to its target: file less, then gauge again",
             "tightest 0.3850 mm at 108 mm, hot 0.2100 mm"),
-        gap("file", new TightestResult(108, 0.385, 0.21), 0.135, 0.48));
+        gap("file", tightest(0.385, 0.21), 0.135, 0.48));
   }
 
   @Test
   void aRingsOtherStatesAreToldToo() {
-    TightestResult cold = new TightestResult(108, 0.525, null);
+    TightestResult cold = tightest(0.525, 0.3);
 
     assertEquals(
         new Verdict(
-            Verdict.Kind.KEPT, "Cylinder 2", "has its target gap", "tightest 0.5250 mm at 108 mm"),
+            Verdict.Kind.KEPT,
+            "Cylinder 2",
+            "has its target gap",
+            "tightest 0.5250 mm at 108 mm, hot 0.3000 mm"),
         gap("ready", cold, null, 0.53));
     assertEquals(Verdict.Kind.BEYOND, gap("too-wide", cold, null, 0.53).kind());
     assertEquals("wider than its limit", gap("too-wide", cold, null, 0.53).words());
@@ -118,40 +124,65 @@ class VerdictsTest {
 
   @Test
   void aRingWithoutResultsIsNotJudged() {
-    CylinderResults none = new CylinderResults(2, readBore(), List.of(), List.of());
+    CylinderResults none = new CylinderResults(2, readBore(), List.of());
 
     assertEquals("no gap read yet", new GapVerdicts(MM, "top").verdict(none).words());
   }
 
   private static Verdict bore(CheckResult... checks) {
     BoreResults bore =
-        new BoreResults(readBore().positions(), Map.of(), List.of(), null, List.of(checks));
-    return new BoreVerdicts(MM).verdict(new CylinderResults(2, bore, List.of(), List.of()));
+        new BoreResults(
+            readBore().positions(),
+            Map.of(),
+            Map.of(),
+            List.of(),
+            null,
+            null,
+            null,
+            List.of(checks));
+    return new BoreVerdicts(MM).verdict(new CylinderResults(2, bore, List.of()));
   }
 
   private static BoreResults readBore() {
     return new BoreResults(
-        List.of(new PositionResult(12, "thrust", 96.01, 0.003)),
+        List.of(new PositionResult(12, "thrust", 96.01, 0.003, List.of())),
+        Map.of(),
         Map.of(),
         List.of(),
+        null,
+        null,
         null,
         List.of());
   }
 
   private static CheckResult check(String name, double valueMm, double limitMm, String state) {
-    return new CheckResult(name, valueMm, limitMm, 0.0024, state, 0.5);
+    return new CheckResult(name, valueMm, limitMm, 0.0024, state, 0.5, List.of());
   }
 
   private static Verdict gap(
       String state, TightestResult tightest, Double removeMm, Double measuredMm) {
     RingResults ring =
         new RingResults(
-            "top", List.of(read(12, measuredMm), read(60, null)), tightest, 0.52, removeMm, state);
-    return new GapVerdicts(MM, "top")
-        .verdict(new CylinderResults(2, readBore(), List.of(ring), List.of()));
+            "top",
+            null,
+            List.of(read(12, measuredMm), read(60, null)),
+            tightest,
+            0.52,
+            null,
+            removeMm,
+            state,
+            null,
+            false,
+            List.of());
+    return new GapVerdicts(MM, "top").verdict(new CylinderResults(2, readBore(), List.of(ring)));
+  }
+
+  private static TightestResult tightest(double gapMm, double hotGapMm) {
+    return new TightestResult(
+        108, gapMm, 0.007, hotGapMm, 108, "the job", 0.3, gapMm, false, List.of());
   }
 
   private static GapResult read(double depthMm, Double measuredMm) {
-    return new GapResult(depthMm, measuredMm, null, null, null, null, false);
+    return new GapResult(depthMm, measuredMm, null, null, null, null, null, null, false);
   }
 }
