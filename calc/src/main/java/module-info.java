@@ -8,6 +8,7 @@ module boreledger.calc {
   exports boreledger.calc.gapping;
   exports boreledger.calc.geometry;
   exports boreledger.calc.input;
+  exports boreledger.calc.match;
   exports boreledger.calc.oversize;
   exports boreledger.calc.ring;
   exports boreledger.calc.rock;
