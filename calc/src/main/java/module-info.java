@@ -5,6 +5,7 @@ module boreledger.calc {
   exports boreledger.calc.bore;
   exports boreledger.calc.decision;
   exports boreledger.calc.feeler;
+  exports boreledger.calc.filing;
   exports boreledger.calc.fit;
   exports boreledger.calc.gapping;
   exports boreledger.calc.geometry;
