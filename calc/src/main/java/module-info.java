@@ -4,10 +4,13 @@ module boreledger.calc {
 
   exports boreledger.calc.bore;
   exports boreledger.calc.decision;
+  exports boreledger.calc.feeler;
+  exports boreledger.calc.filing;
   exports boreledger.calc.fit;
   exports boreledger.calc.gapping;
   exports boreledger.calc.geometry;
   exports boreledger.calc.input;
+  exports boreledger.calc.match;
   exports boreledger.calc.oversize;
   exports boreledger.calc.ring;
   exports boreledger.calc.rock;
