@@ -14,5 +14,6 @@ module boreledger.calc {
   exports boreledger.calc.oversize;
   exports boreledger.calc.ring;
   exports boreledger.calc.rock;
+  exports boreledger.calc.study;
   exports boreledger.calc.uncertainty;
 }
