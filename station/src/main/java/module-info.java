@@ -8,6 +8,7 @@ module boreledger.station {
   requires java.desktop;
   requires java.sql;
   requires javafx.controls;
+  requires org.apache.commons.csv;
   requires org.xerial.sqlitejdbc;
 
   exports boreledger.station.bench to

@@ -17,7 +17,14 @@ import picocli.CommandLine.Spec;
       TiltFigure.class,
       HotGapFigure.class,
       TargetFigure.class,
+      FeelersFigure.class,
+      GoNoGoFigure.class,
+      FilingFigure.class,
+      MatchFigure.class,
       OversizeFigure.class,
+      GaugeStudyFigure.class,
+      LinearityFigure.class,
+      StabilityFigure.class,
       RockFigure.class
     })
 final class FigureCommand implements Runnable {
