@@ -41,6 +41,9 @@ public final class StoredJobs {
   public JobResults results(String jobName) throws LedgerFault, UsageProblem {
     List<StoredSession> all = StoredSession.all(view);
     List<String> names = all.stream().map(each -> each.opened().jobName()).distinct().toList();
+    if (names.isEmpty()) {
+      throw new UsageProblem(NO_SESSION);
+    }
     String name = jobName == null ? theOnly(names) : jobName;
     if (!names.contains(name)) {
       throw new UsageProblem("no job named " + name + " in this ledger, it has " + list(names));
@@ -121,9 +124,6 @@ public final class StoredJobs {
   private static String theOnly(List<String> names) throws UsageProblem {
     if (names.size() > 1) {
       throw new UsageProblem("several jobs in this ledger, name one with --job: " + list(names));
-    }
-    if (names.isEmpty()) {
-      throw new UsageProblem(NO_SESSION);
     }
     return names.get(0);
   }

@@ -2,11 +2,15 @@ package boreledger.station.cli;
 
 import boreledger.station.session.Version;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 
 /** The program's command line. */
 @Command(
@@ -33,6 +37,8 @@ import picocli.CommandLine.Option;
       HelpCommand.class
     })
 public final class Boreledger implements Runnable {
+  private static final int HELP_COLUMNS = 100;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Option(
@@ -73,9 +79,24 @@ public final class Boreledger implements Runnable {
         .setOut(out)
         .setErr(err)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        // A path may begin with an at sign; examples must not be broken in the middle of a word.
+        .setExpandAtFiles(false)
+        .setUsageHelpWidth(HELP_COLUMNS)
+        .setExecutionStrategy(Boreledger::execute)
         .setParameterExceptionHandler(complaints)
         .setExecutionExceptionHandler(complaints)
         .execute(args);
+  }
+
+  /** Lets an error of the machine, such as a missing library, be told like any other slip. */
+  private static int execute(ParseResult parsed) {
+    try {
+      return new RunLast().execute(parsed);
+    } catch (Error e) {
+      List<CommandLine> commands = parsed.asCommandLineList();
+      CommandLine last = commands.get(commands.size() - 1);
+      throw new ExecutionException(last, e.toString(), new IllegalStateException(e));
+    }
   }
 
   @Override

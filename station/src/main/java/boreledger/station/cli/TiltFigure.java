@@ -1,5 +1,6 @@
 package boreledger.station.cli;
 
+import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.ring.ClockDepth;
 import boreledger.calc.ring.RingTilt;
 import java.util.List;
@@ -66,6 +67,8 @@ final class TiltFigure implements Callable<Integer> {
         if (parts.length == 2) {
           return new ClockDepth(Double.parseDouble(parts[1]), Double.parseDouble(parts[0]));
         }
+      } catch (ImpossibleInput e) {
+        throw new TypeConversionException(text + " cannot be: " + e.getMessage());
       } catch (NumberFormatException e) {
         throw new TypeConversionException(text + " is no depth at a clock position: " + EXPECTED);
       }

@@ -77,9 +77,9 @@ public final class GaugingRun {
     Gauge gauge =
         new Gauge(
             session.start().gauge(), new PlausibleWindow(plausible.lowMm(), plausible.highMm()));
-    new GaugeReader(session.start().measure().word(), line, gauge, queue).start();
+    Thread reader = new GaugeReader(session.start().measure().word(), line, gauge, queue).start();
     try {
-      Ending ending = toTheEnd();
+      Ending ending = toTheEnd(reader);
       watcher.accept(new GaugingEvent.Over(ending, progress()));
       return ending;
     } catch (LedgerFault e) {
@@ -106,13 +106,21 @@ public final class GaugingRun {
     return Optional.ofNullable(fault);
   }
 
-  private Ending toTheEnd() throws LedgerFault {
+  private Ending toTheEnd(Thread reader) throws LedgerFault {
     Optional<Ending> ending = Optional.empty();
     while (ending.isEmpty()) {
       try {
+        // Asked before the look into the queue, so that its last word is not missed.
+        boolean reading = reader.isAlive();
         Optional<QueueItem> item = queue.poll(LOOK_UP);
+        if (item.isEmpty() && !reading) {
+          throw new IllegalStateException("the thread that reads " + line.name() + " has died");
+        }
         takeConfirmed();
-        ending = item.isPresent() ? handle(item.get()) : Optional.empty();
+        ending = doneLive();
+        if (ending.isEmpty() && item.isPresent()) {
+          ending = handle(item.get());
+        }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         stopped = true;
@@ -135,8 +143,7 @@ public final class GaugingRun {
   private Optional<Ending> handle(QueueItem item) throws LedgerFault {
     if (item instanceof QueueItem.Said said) {
       hear(said.event());
-      boolean done = session.next().isEmpty() && !toTheLinesEnd;
-      return done ? Optional.of(Ending.PLAN_DONE) : Optional.empty();
+      return doneLive();
     }
     if (item instanceof QueueItem.Broke && stopped) {
       return Optional.of(Ending.STOPPED);
@@ -147,6 +154,11 @@ public final class GaugingRun {
       return Optional.of(Ending.LINE_BROKE);
     }
     return Optional.of(session.next().isEmpty() ? Ending.PLAN_DONE : Ending.LINE_ENDED);
+  }
+
+  private Optional<Ending> doneLive() {
+    boolean done = session.next().isEmpty() && !toTheLinesEnd;
+    return done ? Optional.of(Ending.PLAN_DONE) : Optional.empty();
   }
 
   private void hear(GaugeEvent event) throws LedgerFault {

@@ -28,7 +28,7 @@ import java.util.Optional;
  * <p>One thread uses it, the one that writes the ledger.
  */
 public final class Session {
-  /** A pause longer than this, in seconds, wants a new check on the setting ring first. */
+  /** A pause since the last reading longer than this, in seconds, wants a new check first. */
   public static final double LONG_PAUSE_S = 30 * 60;
 
   private final Ledger ledger;
@@ -82,12 +82,15 @@ public final class Session {
     ledger.append(new SessionResumed(stored.id(), tS, wall.at(tS), start.line()));
     Waiting waiting = Waiting.forRest(plan(start), stored.readings());
     Long setting = null;
+    // Counted from the last reading: a start without one, or a bad frame, says nothing of the zero.
+    double lastReadingTS = 0;
     for (StoredSession.StoredReading reading : stored.readings()) {
+      lastReadingTS = reading.reading().tS();
       if (reading.position() instanceof SettingCheck) {
         setting = reading.seq();
       }
     }
-    if (setting != null && tS - stored.lastTS() > LONG_PAUSE_S) {
+    if (setting != null && tS - lastReadingTS > LONG_PAUSE_S) {
       waiting.first(SettingCheck.RESUMING);
     }
     return new Session(ledger, start, wall, stored.id(), waiting, setting);
