@@ -71,6 +71,37 @@ final class BandCholesky {
     }
   }
 
+  /** {@code A·x}. */
+  double[] times(double[] x) {
+    double[] half = transposedTimes(x);
+    double[] product = new double[size];
+    for (int i = 0; i < size; i++) {
+      for (int j = Math.max(0, i - width); j <= i; j++) {
+        product[i] += band[i * (width + 1) + i - j] * half[j];
+      }
+    }
+    return product;
+  }
+
+  /** {@code xᵀ·A·x}, as the squared length of {@code Lᵀ·x}. */
+  double quadraticForm(double[] x) {
+    double sum = 0;
+    for (double half : transposedTimes(x)) {
+      sum += half * half;
+    }
+    return sum;
+  }
+
+  private double[] transposedTimes(double[] x) {
+    double[] product = new double[size];
+    for (int i = 0; i < size; i++) {
+      for (int j = Math.max(0, i - width); j <= i; j++) {
+        product[j] += band[i * (width + 1) + i - j] * x[i];
+      }
+    }
+    return product;
+  }
+
   /** Natural logarithm of the determinant of {@code A}. */
   double logDeterminant() {
     double sum = 0;

@@ -7,12 +7,19 @@ final class Rejection {
 
   private static final double TAKE_BACK = 3;
 
+  /** Where the fit itself is vaguer than this, in noise variances, it vouches for no sample. */
+  private static final double FIRM = 100;
+
   private static final double NEIGHBOUR_S = 0.15;
 
   private Rejection() {}
 
-  /** Which samples to use next; the same array content as before when nothing changes. */
-  static boolean[] revise(TiltFit fit) {
+  /**
+   * Which samples to use next; as before when nothing changes.
+   *
+   * @param takeBack whether a rejected sample may return
+   */
+  static boolean[] revise(TiltFit fit, boolean takeBack) {
     boolean[] used = fit.problem().used().clone();
     double[] size = new double[used.length];
     for (int i = 0; i < size.length; i++) {
@@ -20,7 +27,7 @@ final class Rejection {
     }
     for (int i = 0; i < size.length; i++) {
       if (!used[i]) {
-        used[i] = size[i] < TAKE_BACK;
+        used[i] = takeBack && size[i] < TAKE_BACK && fit.predictionVariance(i) < FIRM;
       } else if (size[i] > REJECT && worstAround(fit, size, i)) {
         used[i] = false;
       }

@@ -5,6 +5,6 @@ package boreledger.calc.rock;
  *
  * @param tS when, in seconds
  * @param valueMm the value there as its own samples have it, in millimetres
- * @param share the part it has in the reading, from 0 to 1; all of a reading add up to one
+ * @param standardUncertaintyMm the standard uncertainty of that value alone, in millimetres
  */
-public record RockVertex(double tS, double valueMm, double share) {}
+public record RockVertex(double tS, double valueMm, double standardUncertaintyMm) {}

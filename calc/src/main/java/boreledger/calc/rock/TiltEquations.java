@@ -1,6 +1,9 @@
 package boreledger.calc.rock;
 
-/** Normal equations of the spline's coefficients, bordered by the one diameter. */
+/**
+ * Normal equations of the spline's coefficients, bordered by one diameter or by several, each for
+ * its own stretch of the record.
+ */
 final class TiltEquations {
   private static final int WIDTH = SplineBasis.SUPPORT - 1;
   private static final int STRIDE = WIDTH + 1;
@@ -11,32 +14,41 @@ final class TiltEquations {
   private final SplineBasis basis;
   private final double[] band;
   private final double[] right;
-  private final double[] border;
-  private double corner;
-  private double cornerRight;
+  private final double[][] border;
+  private final double[] corner;
+  private final double[] cornerRight;
 
-  TiltEquations(SplineBasis basis) {
+  TiltEquations(SplineBasis basis, int diameters) {
     this.basis = basis;
     band = new double[basis.size() * STRIDE];
     right = new double[basis.size()];
-    border = new double[basis.size()];
+    border = new double[diameters][basis.size()];
+    corner = new double[diameters];
+    cornerRight = new double[diameters];
   }
 
-  /** Adds {@code weight·(target − onDiameter·D − factor·spline(i))²}. */
-  void add(int i, double weight, double factor, double onDiameter, double target) {
+  /** Adds {@code weight·(target − D[k] − factor·spline(i))²}. */
+  void add(int i, double weight, double factor, int k, double target) {
+    add(i, weight, factor, target);
+    for (int j = 0; j < STRIDE; j++) {
+      border[k][basis.start(i) + j] += weight * factor * basis.values(i)[j];
+    }
+    corner[k] += weight;
+    cornerRight[k] += weight * target;
+  }
+
+  /** Adds {@code weight·(target − factor·spline(i))²}. */
+  void add(int i, double weight, double factor, double target) {
     double[] value = basis.values(i);
     int start = basis.start(i);
     for (int j = 0; j < STRIDE; j++) {
       double part = weight * factor * value[j];
       right[start + j] += part * target;
-      border[start + j] += part * onDiameter;
       int row = (start + j) * STRIDE + j;
       for (int k = 0; k <= j; k++) {
         band[row - k] += part * factor * value[k];
       }
     }
-    corner += weight * onDiameter * onDiameter;
-    cornerRight += weight * onDiameter * target;
   }
 
   void addPenalty(TiltPrior prior) {
@@ -63,62 +75,44 @@ final class TiltEquations {
     return factor == null ? null : factor.solve(right);
   }
 
-  /** Coefficients and diameter; null when the equations are singular. */
-  Solution solve() {
+  /** Coefficients and diameters; null when the equations are singular. */
+  TiltSolution solve() {
     BandCholesky factor = BandCholesky.of(basis.size(), WIDTH, band);
     if (factor == null) {
       return null;
     }
-    double[] perDiameter = factor.solve(border);
-    double[] c = factor.solve(right);
-    double schur = corner;
-    double rest = cornerRight;
-    for (int i = 0; i < c.length; i++) {
-      schur -= border[i] * perDiameter[i];
-      rest -= border[i] * c[i];
+    int count = corner.length;
+    double[][] perDiameter = new double[count][];
+    for (int k = 0; k < count; k++) {
+      perDiameter[k] = factor.solve(border[k]);
     }
-    if (!(schur > 0)) {
+    double[] c = factor.solve(right);
+    double[] rest = new double[count];
+    double[] schur = new double[count * count];
+    for (int k = 0; k < count; k++) {
+      rest[k] = cornerRight[k] - dot(border[k], c);
+      for (int l = 0; l <= k; l++) {
+        schur[k * count + k - l] = (k == l ? corner[k] : 0) - dot(border[k], perDiameter[l]);
+      }
+    }
+    BandCholesky diameterFactor = BandCholesky.of(count, count - 1, schur);
+    if (diameterFactor == null) {
       return null;
     }
-    double diameterMm = rest / schur;
-    for (int i = 0; i < c.length; i++) {
-      c[i] -= diameterMm * perDiameter[i];
+    double[] diameterMm = diameterFactor.solve(rest);
+    for (int k = 0; k < count; k++) {
+      for (int i = 0; i < c.length; i++) {
+        c[i] -= diameterMm[k] * perDiameter[k][i];
+      }
     }
-    return new Solution(c, diameterMm, factor, perDiameter, schur);
+    return new TiltSolution(c, diameterMm, factor, perDiameter, diameterFactor);
   }
 
-  /**
-   * @param coefficients of the spline
-   * @param diameterMm the diameter
-   * @param factor of the coefficients' own block
-   * @param perDiameter how far the coefficients give way per millimetre of diameter, negated
-   * @param schur information on the diameter once the coefficients are free
-   */
-  record Solution(
-      double[] coefficients,
-      double diameterMm,
-      BandCholesky factor,
-      double[] perDiameter,
-      double schur) {
-
-    double logDeterminant() {
-      return factor.logDeterminant() + Math.log(schur);
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
     }
-
-    /** Variance of {@code D + factor·spline(i)} in units of the noise variance. */
-    double variance(SplineBasis basis, int i, double factorOfSpline) {
-      double[] row = new double[basis.size()];
-      double one = 1 - factorOfSpline * basis.at(i, perDiameter);
-      int start = basis.start(i);
-      for (int j = 0; j < STRIDE; j++) {
-        row[start + j] = factorOfSpline * basis.values(i)[j];
-      }
-      factor.forward(row, start);
-      double sum = one * one / schur;
-      for (int j = start; j < row.length; j++) {
-        sum += row[j] * row[j];
-      }
-      return sum;
-    }
+    return sum;
   }
 }

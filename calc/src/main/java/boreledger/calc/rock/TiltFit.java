@@ -16,7 +16,7 @@ final class TiltFit {
   private final double[] weight;
   private final double[] coefficients;
   private final double diameterMm;
-  private final TiltEquations.Solution solution;
+  private final TiltSolution solution;
   private final double noiseVariance;
   private final double criterion;
 
@@ -26,7 +26,7 @@ final class TiltFit {
       double[] weight,
       double[] coefficients,
       double diameterMm,
-      TiltEquations.Solution solution,
+      TiltSolution solution,
       double objective) {
     this.problem = problem;
     this.prior = prior;
@@ -56,6 +56,10 @@ final class TiltFit {
     return problem;
   }
 
+  double[] weight() {
+    return weight;
+  }
+
   TiltPrior prior() {
     return prior;
   }
@@ -80,7 +84,7 @@ final class TiltFit {
 
   /** Variance of the diameter in units of the noise variance. */
   double diameterVarianceShare() {
-    return 1 / solution.schur();
+    return solution.diameterVariance(0);
   }
 
   /** The fitted root at sample {@code i}. */
@@ -98,16 +102,14 @@ final class TiltFit {
    * no part in the fit.
    */
   double deletedResidual(int i) {
-    double q = root(i);
     double own = 1 / TiltSolver.weight(problem, prior, coefficients, i);
-    double fromFit = solution.variance(problem.basis(), i, 2 * q);
+    double fromFit = predictionVariance(i);
     double variance = problem.used()[i] ? Math.max(own - fromFit, 1e-6 * own) : own + fromFit;
     return residualMm(i) / Math.sqrt(variance * noiseVariance);
   }
 
-  /** The part sample {@code i} has in the diameter; all parts add up to one. */
-  double share(int i) {
-    double along = 1 - 2 * root(i) * problem.basis().at(i, solution.perDiameter());
-    return weight[i] * along / solution.schur();
+  /** Variance of the fitted value at sample {@code i} in units of the noise variance. */
+  double predictionVariance(int i) {
+    return solution.variance(problem.basis(), i, 2 * root(i));
   }
 }

@@ -9,7 +9,7 @@ final class TiltSolver {
   private final TiltPrior prior;
   private double[] coefficients;
   private double diameterMm;
-  private TiltEquations.Solution solution;
+  private TiltSolution solution;
   private double objective;
 
   private TiltSolver(TiltProblem problem, TiltPrior prior, double[] start, double diameterMm) {
@@ -52,6 +52,17 @@ final class TiltSolver {
     return solver.solution == null ? null : solver.result(weight);
   }
 
+  /**
+   * Frees the diameter from stretch to stretch, with all else as in a fit; null when singular.
+   *
+   * @param stretch the stretch each sample belongs to, from 0
+   */
+  static TiltSolution split(TiltFit fit, int[] stretch, int count) {
+    TiltSolver solver =
+        new TiltSolver(fit.problem(), fit.prior(), fit.coefficients(), fit.diameterMm());
+    return solver.linearised(fit.weight(), stretch, count);
+  }
+
   private TiltFit result(double[] weight) {
     return new TiltFit(problem, prior, weight, coefficients, diameterMm, solution, objective);
   }
@@ -85,7 +96,7 @@ final class TiltSolver {
 
   /** One step; false when it no longer pays. */
   private boolean step(double[] weight) {
-    TiltEquations.Solution next = linearised(weight);
+    TiltSolution next = linearised(weight, new int[weight.length], 1);
     if (next == null) {
       return false;
     }
@@ -98,7 +109,7 @@ final class TiltSolver {
       for (int j = 0; j < c.length; j++) {
         c[j] = coefficients[j] + part * (next.coefficients()[j] - coefficients[j]);
       }
-      double d = diameterMm + part * (next.diameterMm() - diameterMm);
+      double d = diameterMm + part * (next.diameterMm()[0] - diameterMm);
       double after = objective(weight, c, d);
       if (after <= before) {
         coefficients = c;
@@ -111,12 +122,12 @@ final class TiltSolver {
     return false;
   }
 
-  private TiltEquations.Solution linearised(double[] weight) {
-    TiltEquations equations = new TiltEquations(problem.basis());
+  private TiltSolution linearised(double[] weight, int[] stretch, int count) {
+    TiltEquations equations = new TiltEquations(problem.basis(), count);
     for (int i = 0; i < weight.length; i++) {
       if (weight[i] > 0) {
         double q = problem.basis().at(i, coefficients);
-        equations.add(i, weight[i], 2 * q, 1, problem.trace().yMm()[i] + q * q);
+        equations.add(i, weight[i], 2 * q, stretch[i], problem.trace().yMm()[i] + q * q);
       }
     }
     equations.addPenalty(prior);
