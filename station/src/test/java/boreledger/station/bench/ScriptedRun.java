@@ -33,6 +33,7 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   private final Ledger ledger;
   private final List<Long> sessions = new ArrayList<>();
   private final List<Outcome.Held> left = new ArrayList<>();
+  private String line = "practice line, 9600 baud";
   private Consumer<GaugingEvent> watcher = event -> {};
   private Session session;
   private double tS;
@@ -47,23 +48,26 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     watcher = newWatcher;
   }
 
+  /** Names the line of the sessions to come. */
+  public void onLine(String name) {
+    line = name;
+  }
+
   /** Begins a session of bores. */
   public void beginBores(Job job, GaugeProfile gauge) throws LedgerFault {
-    begin(new SessionStart(job, gauge, Measure.BORE, null, 20.4, 21.3, "practice line, 9600 baud"));
+    begin(new SessionStart(job, gauge, Measure.BORE, null, 20.4, 21.3, line));
   }
 
   /** Begins a session of a ring's gaps. */
   public void beginGaps(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
-    begin(new SessionStart(job, gauge, Measure.GAP, of, null, 21.3, "practice line, 9600 baud"));
+    begin(new SessionStart(job, gauge, Measure.GAP, of, null, 21.3, line));
   }
 
   /** Begins a session of a ring's depths. */
   public void beginRingDepths(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
-    begin(
-        new SessionStart(
-            job, gauge, Measure.RING_DEPTH, of, null, 21.3, "practice line, 9600 baud"));
+    begin(new SessionStart(job, gauge, Measure.RING_DEPTH, of, null, 21.3, line));
   }
 
   private void begin(SessionStart start) throws LedgerFault {

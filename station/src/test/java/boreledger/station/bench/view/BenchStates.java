@@ -46,6 +46,7 @@ final class BenchStates implements AutoCloseable {
     scripts.put("two-banks", this::twoBanks);
     scripts.put("sixteen", this::sixteen);
     scripts.put("sixty-four", this::sixtyFour);
+    scripts.put("wordy", this::wordy);
     scripts.put("gap", this::gap);
     scripts.put("ring-depth", this::ringDepth);
     scripts.put("end", this::end);
@@ -128,6 +129,22 @@ final class BenchStates implements AutoCloseable {
     run.beginBores(Jobs.endless(), Gauges.rocked());
     run.offerUntil(101, DEVIATIONS);
     run.rock(0.0123, 230);
+  }
+
+  private void wordy() throws LedgerFault {
+    run.onLine(
+        "/dev/serial/by-id/usb-A_maker_of_adapters_with_a_long_name_0123456789-if00-port0,"
+            + " 115200 baud, 7 data bits, even parity");
+    run.beginBores(Jobs.wordy(), Gauges.wordy());
+    run.offerUntil(3, DEVIATIONS);
+    run.notPicked(
+        "the value jumped by 12.3456 mm between two samples, which no gauge of this kind can do;"
+            + " look at the cable, the plug and the unit that the gauge is set to");
+    run.offer(
+        0.0123,
+        "the key may be stuck, 5 equal values in a row",
+        "the rocks were uneven: the last one reached 0.0120 mm less deep than the one before, so"
+            + " that the smallest value may not have been met; gauge this place again");
   }
 
   private void gap() throws LedgerFault {
