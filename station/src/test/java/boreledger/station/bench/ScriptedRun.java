@@ -37,6 +37,7 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   private Consumer<GaugingEvent> watcher = event -> {};
   private Session session;
   private double tS;
+  private int rocked;
 
   /** A run with a new ledger in a folder. */
   public ScriptedRun(Path folder) throws LedgerFault {
@@ -90,8 +91,9 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   /** The gauge is rocked a few times around a smallest value. */
   public void rock(double smallestMm, int samples) {
     for (int i = 0; i < samples; i++) {
-      double tiltDeg = 6.5 * Math.sin(i * 0.19) + 1.1 * Math.sin(i * 0.043);
+      double tiltDeg = 6.5 * Math.sin(rocked * 0.19) + 1.1 * Math.sin(rocked * 0.043);
       live(smallestMm + 96 / Math.cos(Math.toRadians(tiltDeg)) - 96);
+      rocked++;
     }
   }
 

@@ -19,6 +19,9 @@ final class BenchStates implements AutoCloseable {
     0.001, 0.0213, 0.0178, 0.0140, 0.0112, 0.0087, 0.0069, 0.0213, 0.0178, 0.014, 0.0112, 0.0047,
     0.0009, 0.1713, 0.1518, 0.09, 0.0812, 0.0547, 0.0429, 0.001
   };
+  private static final double[] DEPTHS = {
+    12.01, 12.34, 12.71, 12.42, 60.2, 60.4, 60.6, 60.5, 108.1, 108.2, 108.4, 108.3
+  };
   private static final double[] GAPS = {0.481, 0.4402, 0.385};
 
   private final Map<String, Script> scripts = new LinkedHashMap<>();
@@ -159,7 +162,7 @@ final class BenchStates implements AutoCloseable {
 
   private void ringDepth() throws LedgerFault {
     run.beginRingDepths(Jobs.pumphouse(), Gauges.pressed(), "top");
-    run.offerUntil(18, 12.01, 12.34, 12.71, 12.42, 60.2, 60.4, 60.6, 60.5);
+    run.offerUntil(18, DEPTHS);
   }
 
   private void end() throws LedgerFault {
