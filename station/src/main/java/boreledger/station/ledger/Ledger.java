@@ -99,7 +99,7 @@ public final class Ledger implements AutoCloseable {
           next = insert(next, EntryJson.write(body));
         }
         execute("COMMIT");
-      } catch (SQLException | LedgerFault e) {
+      } catch (SQLException | LedgerFault | RuntimeException e) {
         rollbackAfter(e);
         throw e;
       }

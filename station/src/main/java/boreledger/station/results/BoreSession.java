@@ -21,6 +21,7 @@ import boreledger.station.session.StoredSession;
 import boreledger.station.session.StoredSession.StoredReading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -108,9 +109,11 @@ final class BoreSession {
     if (drifted()) {
       cautions.add(
           String.format(
+              Locale.ROOT,
               "The zero drifted by %.4f mm, more than the gauge's permissible error of %.4f mm:"
                   + " set it again and gauge again before trusting these bores.",
-              gauging.zeroDriftMm(), gauging.gauge().maxErrorMm()));
+              gauging.zeroDriftMm(),
+              gauging.gauge().maxErrorMm()));
     }
     return cautions;
   }

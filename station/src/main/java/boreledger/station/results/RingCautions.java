@@ -65,6 +65,17 @@ final class RingCautions {
   static List<String> of(Ring ring, TightestResult tightest, RingVerdict verdict, Heat heat) {
     List<String> cautions = new ArrayList<>(tightness(ring, tightest));
     hot(ring, tightest, heat).ifPresent(cautions::add);
+    if (verdict.target().targetMm() < tightest.coldGapForMarginMm()) {
+      cautions.add(
+          words(
+              "%s ring: even its target of %.4f mm leaves too little when hot; %.4f mm cold would"
+                  + " leave the wanted %.4f mm (free-expansion estimate, temperatures: %s).",
+              ring.name(),
+              verdict.target().targetMm(),
+              tightest.coldGapForMarginMm(),
+              heat.marginMm(),
+              heat.origin()));
+    }
     if (verdict.state() == RingState.TOO_WIDE) {
       cautions.add(tooWide(ring, verdict.widest().gapMm(), verdict.widest().depthMm()));
     }

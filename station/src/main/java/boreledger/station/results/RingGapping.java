@@ -60,7 +60,9 @@ record RingGapping(
         origin(wanted),
         verdict.removeMm(),
         verdict.state(),
-        verdict.state() == RingState.TOO_WIDE || !(verdict.fit() instanceof TargetFit.Fits),
+        verdict.state() == RingState.TOO_WIDE
+            || !(verdict.fit() instanceof TargetFit.Fits)
+            || dangerous(tightest),
         RingCautions.of(ring, tightest, verdict, heat));
   }
 
@@ -71,8 +73,13 @@ record RingGapping(
         null,
         null,
         rail.state(),
-        rail.state() != RingState.READY,
+        rail.state() != RingState.READY || dangerous(tightest),
         RingCautions.of(ring, tightest, rail, boosted));
+  }
+
+  /** A gap that breaks rings and pistons, whatever else is true of it. */
+  private boolean dangerous(TightestResult tightest) {
+    return tightest.hotGapMm() <= 0 || tightest.gapMm() < ring.gapMinMm();
   }
 
   private TightestResult tightest(RingTravel travel) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param offsetMm what is added to a value to give the size that messages show
  */
 public record Plausible(String what, double lowMm, double highMm, double offsetMm) {
+  private static final String GAP = "gap";
   private static final double LARGEST_GAP_MM = 5;
 
   /** Bores, and the setting ring: nominal - 0.5 mm to the largest oversize + 1 mm. */
@@ -26,12 +27,17 @@ public record Plausible(String what, double lowMm, double highMm, double offsetM
 
   /** End gaps: 0 to 5 mm. */
   static Plausible gaps() {
-    return new Plausible("gap", 0, LARGEST_GAP_MM, 0);
+    return new Plausible(GAP, 0, LARGEST_GAP_MM, 0);
   }
 
   /** A ring's depth below the deck: 0 to twice the stroke. */
   static Plausible ringDepths(Job job) {
     return new Plausible("ring depth", 0, 2 * job.engine().strokeMm(), 0);
+  }
+
+  /** Whether nothing at all can have this value, so that not even a person may confirm it. */
+  boolean isImpossible(double valueMm) {
+    return valueMm + offsetMm < 0 || valueMm + offsetMm == 0 && !what.equals(GAP);
   }
 
   /** Why a value cannot be; empty when it can. */

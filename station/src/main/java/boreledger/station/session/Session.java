@@ -134,7 +134,11 @@ public final class Session {
     }
     Optional<String> impossible = plausible.refusal(picked.valueMm());
     if (impossible.isPresent()) {
-      refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), impossible.get());
+      Outcome refused =
+          refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), impossible.get());
+      if (plausible.isImpossible(picked.valueMm())) {
+        return refused;
+      }
       return new Outcome.Held(position.get(), picked, impossible.get());
     }
     return take(position.get(), picked, picked.cautions());

@@ -18,6 +18,14 @@ public final class Gauges {
     return gauge("Signed decimal line, rocked", "deviation", "rock");
   }
 
+  /** A rocked bore gauge with a long name. */
+  public static GaugeProfile wordy() {
+    return gauge(
+        "Bore gauge 50 to 150 mm with the long extension, signed decimal line",
+        "deviation",
+        "rock");
+  }
+
   /** A gauge that sends a size on the press of a key. */
   public static GaugeProfile pressed() {
     return gauge("Gap leaf gauge", "size", "press");

@@ -46,6 +46,18 @@ public final class Jobs {
         text("Pump row sixty-four", "mm", 64, "inline", "12.0, 60.0", "\"thrust\", \"pin\""));
   }
 
+  /** A job with long names. */
+  public static Job wordy() {
+    return parse(
+        text(
+            "Pumphouse three, second sitting, after the block came back from the honing shop",
+            "mm",
+            3,
+            "flat",
+            "12.25, 60.5, 108.75",
+            "\"across the crankshaft\", \"along the crankshaft\""));
+  }
+
   /** A job whose limits were all left out. */
   public static Job withoutLimits() {
     String text = text("No limits", "mm", 2, "flat", "12.0, 60.0", "\"thrust\", \"pin\"");

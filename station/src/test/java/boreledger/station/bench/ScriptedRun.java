@@ -33,9 +33,11 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   private final Ledger ledger;
   private final List<Long> sessions = new ArrayList<>();
   private final List<Outcome.Held> left = new ArrayList<>();
+  private String line = "practice line, 9600 baud";
   private Consumer<GaugingEvent> watcher = event -> {};
   private Session session;
   private double tS;
+  private int rocked;
 
   /** A run with a new ledger in a folder. */
   public ScriptedRun(Path folder) throws LedgerFault {
@@ -47,34 +49,26 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     watcher = newWatcher;
   }
 
+  /** Names the line of the sessions to come. */
+  public void onLine(String name) {
+    line = name;
+  }
+
   /** Begins a session of bores. */
   public void beginBores(Job job, GaugeProfile gauge) throws LedgerFault {
-    begin(
-        new SessionStart(
-            job, Jobs.tables(), gauge, Measure.BORE, null, 20.4, 21.3, "practice line, 9600 baud"));
+    begin(new SessionStart(job, Jobs.tables(), gauge, Measure.BORE, null, 20.4, 21.3, line));
   }
 
   /** Begins a session of a ring's gaps. */
   public void beginGaps(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
-    begin(
-        new SessionStart(
-            job, Jobs.tables(), gauge, Measure.GAP, of, null, 21.3, "practice line, 9600 baud"));
+    begin(new SessionStart(job, Jobs.tables(), gauge, Measure.GAP, of, null, 21.3, line));
   }
 
   /** Begins a session of a ring's depths. */
   public void beginRingDepths(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
-    begin(
-        new SessionStart(
-            job,
-            Jobs.tables(),
-            gauge,
-            Measure.RING_DEPTH,
-            of,
-            null,
-            21.3,
-            "practice line, 9600 baud"));
+    begin(new SessionStart(job, Jobs.tables(), gauge, Measure.RING_DEPTH, of, null, 21.3, line));
   }
 
   private void begin(SessionStart start) throws LedgerFault {
@@ -97,8 +91,9 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   /** The gauge is rocked a few times around a smallest value. */
   public void rock(double smallestMm, int samples) {
     for (int i = 0; i < samples; i++) {
-      double tiltDeg = 6.5 * Math.sin(i * 0.19) + 1.1 * Math.sin(i * 0.043);
+      double tiltDeg = 6.5 * Math.sin(rocked * 0.19) + 1.1 * Math.sin(rocked * 0.043);
       live(smallestMm + 96 / Math.cos(Math.toRadians(tiltDeg)) - 96);
+      rocked++;
     }
   }
 

@@ -15,6 +15,7 @@ final class Desk extends VBox {
   private static final double[] WIDTHS_PERCENT = {58, 16, 26};
   private static final double[] HEIGHTS_PERCENT = {36, 64};
   private static final double TRACE_SHARE = 0.27;
+  private static final double LEAST_TRACE_SHARE = 0.18;
 
   Desk(BenchModel model) {
     getStyleClass().add(Styles.DESK);
@@ -60,7 +61,7 @@ final class Desk extends VBox {
     TracePane trace = new TracePane(shown.trace());
     VBox gauging = new VBox(new PlacePane(shown.place()), live, trace);
     trace.prefHeightProperty().bind(gauging.heightProperty().multiply(TRACE_SHARE));
-    trace.minHeightProperty().bind(trace.prefHeightProperty());
+    trace.minHeightProperty().bind(gauging.heightProperty().multiply(LEAST_TRACE_SHARE));
     ClosingPane closing = new ClosingPane(shown.closing());
     closing.visibleProperty().bind(shown.closing().isNotNull());
     gauging.visibleProperty().bind(shown.closing().isNull());

@@ -23,9 +23,10 @@ final class Digits extends Region {
   private LiveValue value;
 
   Digits() {
+    getStyleClass().add(Styles.DIGITS);
     unit.getStyleClass().add(Styles.UNIT);
     unit.setManaged(false);
-    setMinSize(0, 0);
+    setMinWidth(0);
   }
 
   void show(LiveValue newValue) {
@@ -78,11 +79,11 @@ final class Digits extends Region {
   }
 
   private void place(double px) {
-    setStyle(fontSize(px));
     unit.setStyle(fontSize(px * UNIT_SHARE));
     double baseline = (getHeight() + px * CAPITAL_EM) / 2;
     double x = 0;
     for (int i = 0; i < characters().length(); i++) {
+      cell(i).setStyle(fontSize(px));
       cell(i).setX(x);
       cell(i).setY(baseline);
       x += px * cellEm(i);

@@ -57,8 +57,10 @@ final class GridView extends VBox {
   private void columns(Grid grid) {
     List<Double> columnsEm = new ArrayList<>();
     columnsEm.add(TextWidth.widestBoldEm(grid.rows().stream().map(Row::depth).toList()));
-    grid.columns()
-        .forEach(each -> columnsEm.add(TextWidth.widestBoldEm(List.of(each, WIDEST_NUMBER))));
+    double numberEm = TextWidth.boldEm(WIDEST_NUMBER);
+    for (String head : grid.columns()) {
+      columnsEm.add(Math.max(numberEm, TextWidth.widestBoldEm(List.of(head.split(" ")))));
+    }
     widthEm = columnsEm.stream().mapToDouble(em -> em + PADDING_EM).sum();
     table.getColumnConstraints().clear();
     for (double em : columnsEm) {
@@ -80,7 +82,8 @@ final class GridView extends VBox {
   }
 
   private static Label head(String words) {
-    Label label = Words.fixed(words, Styles.GRID_HEAD);
+    Label label = Words.label(null, Styles.GRID_HEAD);
+    label.setText(words);
     label.setMaxWidth(Double.MAX_VALUE);
     return label;
   }

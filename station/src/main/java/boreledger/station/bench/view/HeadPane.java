@@ -11,13 +11,14 @@ import javafx.scene.layout.Region;
 final class HeadPane extends HBox {
   private final Label job = Words.label("job", Styles.HEAD_JOB);
   private final Label gauged = Words.label("gauged");
-  private final Label gauge = Words.label("gauge", Styles.MUTED);
+  private final Label gauge = Words.label("gauge", Styles.HEAD_GAUGE);
 
   HeadPane(ObservableValue<Heading> heading) {
     getStyleClass().add(Styles.HEAD);
-    Region between = new Region();
-    HBox.setHgrow(between, Priority.ALWAYS);
-    getChildren().addAll(job, gauged, between, gauge);
+    gauged.setMinWidth(Region.USE_PREF_SIZE);
+    gauge.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(gauge, Priority.ALWAYS);
+    getChildren().addAll(job, gauged, gauge);
     heading.subscribe(this::show);
   }
 

@@ -13,6 +13,7 @@ final class Styles {
   static final String DESK_MIDDLE = "desk-middle";
   static final String HEAD = "head";
   static final String HEAD_JOB = "head-job";
+  static final String HEAD_GAUGE = "head-gauge";
   static final String MUTED = "muted";
 
   static final String PLACE_TITLE = "place-title";
@@ -21,6 +22,7 @@ final class Styles {
 
   static final String LIVE = "live";
   static final String LIVE_SIZE = "live-size";
+  static final String DIGITS = "digits";
   static final String DIGIT = "digit";
   static final String UNIT = "unit";
   static final String STALE = "stale";

@@ -28,6 +28,8 @@ import org.testfx.util.WaitForAsyncUtils;
 class BenchLayoutTest {
   private static final double ROUNDING_PX = 1.01;
   private static final int FEWEST_WORDS = 9;
+  private static final int LONGEST_WORD = 25;
+  private static final double LEAST_DIGITS_PX = 40;
 
   @TempDir Path folder;
 
@@ -76,6 +78,10 @@ class BenchLayoutTest {
       if (node instanceof Parent parent) {
         covered(parent, faults);
       }
+      if (node instanceof Digits
+          && ((Text) node.lookup(".digit")).getFont().getSize() < LEAST_DIGITS_PX) {
+        faults.add("digits too small to be read from afar");
+      }
     }
     assertEquals(List.of(), faults, where);
     assertTrue(words >= FEWEST_WORDS, where + "words seen " + words);
@@ -87,7 +93,22 @@ class BenchLayoutTest {
       faults.add("cut off: " + name(labeled));
     } else if (shown.getLayoutBounds().getWidth() > labeled.getWidth() + ROUNDING_PX) {
       faults.add("too wide: " + name(labeled));
+    } else if (labeled.getWidth() + ROUNDING_PX < widestWordPx(labeled, shown)) {
+      faults.add("broken within a word: " + name(labeled));
     }
+  }
+
+  /** A path has no place to break; everything else is made of words. */
+  private static double widestWordPx(Labeled labeled, Text shown) {
+    double widest = 0;
+    for (String word : labeled.getText().split("\\s+")) {
+      if (word.length() <= LONGEST_WORD) {
+        Text probe = new Text(word);
+        probe.setFont(shown.getFont());
+        widest = Math.max(widest, probe.getLayoutBounds().getWidth());
+      }
+    }
+    return widest;
   }
 
   private static void outside(Node node, Scene scene, List<String> faults) {

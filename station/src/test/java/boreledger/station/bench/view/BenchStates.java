@@ -19,6 +19,9 @@ final class BenchStates implements AutoCloseable {
     0.001, 0.0213, 0.0178, 0.0140, 0.0112, 0.0087, 0.0069, 0.0213, 0.0178, 0.014, 0.0112, 0.0047,
     0.0009, 0.1713, 0.1518, 0.09, 0.0812, 0.0547, 0.0429, 0.001
   };
+  private static final double[] DEPTHS = {
+    12.01, 12.34, 12.71, 12.42, 60.2, 60.4, 60.6, 60.5, 108.1, 108.2, 108.4, 108.3
+  };
   private static final double[] GAPS = {0.481, 0.4402, 0.385};
 
   private final Map<String, Script> scripts = new LinkedHashMap<>();
@@ -46,6 +49,7 @@ final class BenchStates implements AutoCloseable {
     scripts.put("two-banks", this::twoBanks);
     scripts.put("sixteen", this::sixteen);
     scripts.put("sixty-four", this::sixtyFour);
+    scripts.put("wordy", this::wordy);
     scripts.put("gap", this::gap);
     scripts.put("ring-depth", this::ringDepth);
     scripts.put("end", this::end);
@@ -130,6 +134,22 @@ final class BenchStates implements AutoCloseable {
     run.rock(0.0123, 230);
   }
 
+  private void wordy() throws LedgerFault {
+    run.onLine(
+        "/dev/serial/by-id/usb-A_maker_of_adapters_with_a_long_name_0123456789-if00-port0,"
+            + " 115200 baud, 7 data bits, even parity");
+    run.beginBores(Jobs.wordy(), Gauges.wordy());
+    run.offerUntil(3, DEVIATIONS);
+    run.notPicked(
+        "the value jumped by 12.3456 mm between two samples, which no gauge of this kind can do;"
+            + " look at the cable, the plug and the unit that the gauge is set to");
+    run.offer(
+        0.0123,
+        "the key may be stuck, 5 equal values in a row",
+        "the rocks were uneven: the last one reached 0.0120 mm less deep than the one before, so"
+            + " that the smallest value may not have been met; gauge this place again");
+  }
+
   private void gap() throws LedgerFault {
     run.beginBores(Jobs.pumphouse(), Gauges.rocked());
     run.offerUntil(20, WORN);
@@ -142,7 +162,7 @@ final class BenchStates implements AutoCloseable {
 
   private void ringDepth() throws LedgerFault {
     run.beginRingDepths(Jobs.pumphouse(), Gauges.pressed(), "top");
-    run.offerUntil(18, 12.01, 12.34, 12.71, 12.42, 60.2, 60.4, 60.6, 60.5);
+    run.offerUntil(18, DEPTHS);
   }
 
   private void end() throws LedgerFault {
