@@ -16,7 +16,6 @@ import boreledger.station.session.Session;
 import boreledger.station.session.SessionStart;
 import boreledger.station.session.StoredSession;
 import boreledger.station.table.Tables;
-import java.nio.file.Files;
 import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
@@ -99,11 +98,13 @@ public final class LiveGauging implements AutoCloseable {
   /** The session to go on with: the latest of the same job and measure, if it is not finished. */
   private static Optional<StoredSession> unfinished(LiveRequest request, SessionStart start)
       throws LedgerFault, UsageProblem {
-    if (request.fresh() || !Files.exists(request.ledger())) {
+    Optional<LedgerView> ledger =
+        request.fresh() ? Optional.empty() : LedgerView.openIfAny(request.ledger());
+    if (ledger.isEmpty()) {
       return Optional.empty();
     }
     Optional<StoredSession> latest;
-    try (LedgerView view = LedgerView.open(request.ledger())) {
+    try (LedgerView view = ledger.get()) {
       latest =
           StoredSession.all(view).stream()
               .filter(session -> session.opened().jobName().equals(start.job().name()))

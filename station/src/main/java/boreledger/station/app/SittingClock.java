@@ -34,8 +34,9 @@ final class SittingClock implements WallClock {
 
   /** A clock that goes on in an unfinished session. */
   static SittingClock goingOn(StoredSession session, Clock wall, LongSupplier nanoTime) {
-    Duration since = Duration.between(session.opened().wall(), wall.instant());
-    return new SittingClock(Math.max(session.lastTS(), since.toNanos() / NS_PER_S), wall, nanoTime);
+    Duration pause = Duration.between(session.lastWall(), wall.instant());
+    double pauseS = Math.max(0, pause.toNanos() / NS_PER_S);
+    return new SittingClock(session.lastTS() + pauseS, wall, nanoTime);
   }
 
   /** Seconds since the session was opened. */

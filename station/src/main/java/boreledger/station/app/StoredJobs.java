@@ -75,13 +75,17 @@ public final class StoredJobs {
     List<StoredSession> sessions = all.stream().filter(wanted).toList();
     StoredSession latest = sessions.get(sessions.size() - 1);
     Map<String, GaugeProfile> gauges = new HashMap<>();
+    Map<String, Job> jobs = new HashMap<>();
     for (StoredSession session : sessions) {
       String sha256 = session.opened().gauge();
       gauges.put(sha256, gauge(sha256));
+      String jobHash = session.opened().job();
+      jobs.put(jobHash, job(jobHash, tables(session.opened().tables())));
     }
     Tables tables = tables(latest.opened().tables());
-    Job job = job(latest.opened().job(), tables);
-    return JobComputing.of(new JobSessions(job, tables, sessions, gauges, view.headHash().toHex()));
+    Job job = jobs.get(latest.opened().job());
+    return JobComputing.of(
+        new JobSessions(job, tables, sessions, gauges, jobs, view.headHash().toHex()));
   }
 
   private Tables tables(List<String> hashes) throws LedgerFault {

@@ -1,5 +1,6 @@
 package boreledger.station.cli;
 
+import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.ring.FreeExpansion;
 import boreledger.calc.ring.RoundBoreHotGap;
 import java.util.Locale;
@@ -64,12 +65,22 @@ final class HotGapFigure implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    coefficient("--ring-cte", ringCtePerK);
+    coefficient("--block-cte", blockCtePerK);
     RoundBoreHotGap running =
         new RoundBoreHotGap(
             boreMm, new FreeExpansion(blockCtePerK, ringCtePerK), wallTempC, ringTempC);
     Figure figure = new Figure(running.hotGapMm(coldGapMm), running.coldGapForMm(0));
     answer.print(figure, words(figure));
     return ExitStatus.attentionIf(figure.hotGapMm() < 0);
+  }
+
+  /** No solid expands by a thousandth per kelvin: the bound catches a forgotten e-6. */
+  private static void coefficient(String option, double ctePerK) {
+    if (!(Math.abs(ctePerK) <= 1e-3)) {
+      throw new ImpossibleInput(
+          option + " is " + ctePerK + " per kelvin, expected something like 11.4e-6");
+    }
   }
 
   private static String words(Figure figure) {

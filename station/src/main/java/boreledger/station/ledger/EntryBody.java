@@ -68,8 +68,15 @@ public sealed interface EntryBody {
       String program)
       implements EntryBody {}
 
-  /** A session goes on after the program was started again. */
-  record SessionResumed(long session, double tS, Instant wall, String line) implements EntryBody {}
+  /**
+   * A session goes on after the program was started again.
+   *
+   * @param settingTempC the setting ring's temperature from now on; null for the one before
+   * @param blockTempC the block's temperature from now on; null for the one before
+   */
+  record SessionResumed(
+      long session, double tS, Instant wall, Double settingTempC, Double blockTempC, String line)
+      implements EntryBody {}
 
   /**
    * A reading at a position.

@@ -1,8 +1,6 @@
 package boreledger.station.ledger;
 
 import boreledger.drivers.line.Bytes;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.sql.Connection;
@@ -34,17 +32,17 @@ public final class Ledger implements AutoCloseable {
   }
 
   /**
-   * Opens a ledger, making it when there is no file yet.
+   * Opens a ledger, making it when there is no file yet, or one in which nothing stands yet, such
+   * as the making of a ledger leaves when it is cut short.
    *
    * @throws LedgerFault if the file is no ledger, or cannot be read or written
    */
   public static Ledger openOrCreate(Path path) throws LedgerFault {
     String file = path.toString();
-    boolean fresh = !Files.exists(path) || isEmpty(path);
     Connection connection = Sqlite.connect(path, writing(), "open");
     Ledger ledger = new Ledger(file, connection);
     try {
-      if (fresh) {
+      if (Schema.isMissing(connection)) {
         ledger.create();
       } else {
         Schema.check(connection, file);
@@ -174,14 +172,6 @@ public final class Ledger implements AutoCloseable {
       connection.close();
     } catch (SQLException second) {
       first.addSuppressed(second);
-    }
-  }
-
-  private static boolean isEmpty(Path path) throws LedgerFault {
-    try {
-      return Files.isRegularFile(path) && Files.size(path) == 0;
-    } catch (IOException e) {
-      throw new LedgerFault(path + ": cannot be read: " + e.getMessage(), e);
     }
   }
 

@@ -30,17 +30,30 @@ public final class LedgerView implements AutoCloseable {
    * @throws LedgerFault if there is none, or it cannot be read
    */
   public static LedgerView open(Path path) throws LedgerFault {
+    return openIfAny(path)
+        .orElseThrow(
+            () ->
+                new LedgerFault(
+                    path + ": there is no such ledger; demo, bench, capture and replay make one"));
+  }
+
+  /**
+   * Opens a ledger if something stands in it.
+   *
+   * @return empty when there is no file, or nothing in it yet
+   */
+  public static Optional<LedgerView> openIfAny(Path path) throws LedgerFault {
     if (!Files.exists(path)) {
-      throw new LedgerFault(
-          path + ": there is no such ledger; demo, bench, capture and replay make one");
+      return Optional.empty();
     }
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(true);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
-    LedgerView view = new LedgerView(path.toString(), Sqlite.connect(path, config, "read"));
+    LedgerView view = new LedgerView(path.toString(), connect(path));
     try {
+      if (Schema.isMissing(view.connection)) {
+        view.close();
+        return Optional.empty();
+      }
       Schema.check(view.connection, view.file);
-      return view;
+      return Optional.of(view);
     } catch (SQLException e) {
       throw view.closeAfter(Sqlite.fault(view.file, "read", e));
     } catch (LedgerFault e) {
@@ -101,6 +114,13 @@ public final class LedgerView implements AutoCloseable {
     } catch (SQLException e) {
       throw Sqlite.fault(file, "read", e);
     }
+  }
+
+  private static Connection connect(Path path) throws LedgerFault {
+    SQLiteConfig config = new SQLiteConfig();
+    config.setReadOnly(true);
+    config.setBusyTimeout(BUSY_TIMEOUT_MS);
+    return Sqlite.connect(path, config, "read");
   }
 
   private LedgerFault closeAfter(LedgerFault first) {

@@ -54,6 +54,14 @@ final class Schema {
     }
   }
 
+  /** Whether nothing at all stands in the file yet. */
+  static boolean isMissing(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet row = statement.executeQuery("SELECT count(*) FROM sqlite_schema")) {
+      return row.getInt(1) == 0 && pragma(connection, "application_id") == 0;
+    }
+  }
+
   /** Refuses a file that is no ledger, or one of a version that this program does not know. */
   static void check(Connection connection, String file) throws SQLException, LedgerFault {
     if (pragma(connection, "application_id") != APPLICATION_ID) {

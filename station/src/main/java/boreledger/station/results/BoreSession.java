@@ -11,6 +11,7 @@ import boreledger.calc.bore.ZeroCheck;
 import boreledger.calc.bore.ZeroLine;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.MaxErrorPart;
+import boreledger.station.job.GaugingOrder;
 import boreledger.station.job.InputUncertainty;
 import boreledger.station.job.Job;
 import boreledger.station.job.Setting;
@@ -20,43 +21,46 @@ import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.session.StoredSession;
 import boreledger.station.session.StoredSession.StoredReading;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A bore session's readings as diameters. */
 final class BoreSession {
   private static final double REFERENCE_C = 20;
 
+  private final GaugingOrder plan;
   private final Job job;
   private final StoredSession session;
-  private final BoreGauging gauging;
+  private final GaugeProfile gauge;
+  private final ZeroLine zero;
 
-  private BoreSession(Job job, StoredSession session, BoreGauging gauging) {
+  private BoreSession(
+      GaugingOrder plan, Job job, StoredSession session, GaugeProfile gauge, ZeroLine zero) {
+    this.plan = plan;
     this.job = job;
     this.session = session;
-    this.gauging = gauging;
+    this.gauge = gauge;
+    this.zero = zero;
   }
 
-  /** The session's readings; empty as long as the setting ring has none. */
-  static Optional<BoreSession> of(Job job, StoredSession session, GaugeProfile gauge) {
+  /**
+   * The session's readings; empty as long as the setting ring has none.
+   *
+   * @param plan the positions that are asked for
+   * @param job the job that the session was opened with: its setting and materials hold
+   */
+  static Optional<BoreSession> of(
+      GaugingOrder plan, Job job, StoredSession session, GaugeProfile gauge) {
     List<ZeroCheck> checks = zeroChecks(session);
-    if (checks.isEmpty()) {
-      return Optional.empty();
-    }
-    BoreGauging gauging =
-        new BoreGauging(
-            standard(job.setting()),
-            new ZeroLine(checks),
-            accuracy(gauge),
-            repeatability(gauge),
-            orReference(session.opened().blockTempC()),
-            job.engine().bore().ctePerK(),
-            thermal(job.uncertainty()));
-    return Optional.of(new BoreSession(job, session, gauging));
+    return checks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new BoreSession(plan, job, session, gauge, new ZeroLine(checks)));
   }
 
   static GaugeAccuracy accuracy(GaugeProfile gauge) {
@@ -78,8 +82,8 @@ final class BoreSession {
   /** The diameters read in a cylinder, from the deck down and in the plan's order of axes. */
   List<Diameter> diameters(int cylinder) {
     List<Diameter> diameters = new ArrayList<>();
-    for (double depthMm : job.plan().depthsMm()) {
-      for (String axis : job.plan().axes()) {
+    for (double depthMm : plan.depthsMm()) {
+      for (String axis : plan.axes()) {
         session
             .at(new Position.Bore(cylinder, depthMm, axis))
             .map(stored -> diameter(depthMm, axis, stored.reading()))
@@ -91,13 +95,16 @@ final class BoreSession {
 
   /** Whether the zero moved by more than the gauge may err. */
   boolean drifted() {
-    return gauging.driftBeyondPermissibleError();
+    return driftMm() > gauge.maxErrorMm();
   }
 
   /** What a person should know about the session as a whole. */
   List<String> cautions() {
     List<String> cautions = new ArrayList<>();
-    if (session.opened().blockTempC() == null || session.opened().settingTempC() == null) {
+    boolean temperatures =
+        session.stints().stream()
+            .allMatch(stint -> stint.blockTempC() != null && stint.settingTempC() != null);
+    if (!temperatures) {
       cautions.add(
           "A temperature was not taken: 20 °C is assumed, and diameters may be off by microns.");
     }
@@ -112,32 +119,61 @@ final class BoreSession {
               Locale.ROOT,
               "The zero drifted by %.4f mm, more than the gauge's permissible error of %.4f mm:"
                   + " set it again and gauge again before trusting these bores.",
-              gauging.zeroDriftMm(),
-              gauging.gauge().maxErrorMm()));
+              driftMm(),
+              gauge.maxErrorMm()));
     }
     return cautions;
   }
 
+  /** How far apart the checks' zeros lie, the setting's own growth between them taken off. */
+  private double driftMm() {
+    SettingStandard standard = standard(job.setting());
+    DoubleSummaryStatistics zeros =
+        checks(session)
+            .mapToDouble(
+                check ->
+                    check.valueMm()
+                        - standard.sizeAtMm(
+                            orReference(session.stintAt(check.tS()).settingTempC())))
+            .summaryStatistics();
+    return zeros.getMax() - zeros.getMin();
+  }
+
   private Diameter diameter(double depthMm, String axis, ReadingTaken reading) {
+    BoreGauging gauging =
+        new BoreGauging(
+            standard(job.setting()),
+            zero,
+            accuracy(gauge),
+            repeatability(gauge),
+            orReference(session.stintAt(reading.tS()).blockTempC()),
+            job.engine().bore().ctePerK(),
+            thermal(job.uncertainty()));
     return gauging.diameter(
         new BoreReading(
             depthMm, axis, reading.tS(), reading.valueMm(), reading.standardUncertaintyMm()));
   }
 
+  private static Stream<ReadingTaken> checks(StoredSession session) {
+    return session.readings().stream()
+        .filter(stored -> stored.position() instanceof SettingCheck)
+        .map(StoredReading::reading);
+  }
+
   /** The checks in order of time; those of one moment count as one, with their mean. */
   private static List<ZeroCheck> zeroChecks(StoredSession session) {
-    double tempC = orReference(session.opened().settingTempC());
     Map<Double, Double> meanByTime =
-        session.readings().stream()
-            .filter(stored -> stored.position() instanceof SettingCheck)
-            .map(StoredReading::reading)
+        checks(session)
             .collect(
                 Collectors.groupingBy(
                     ReadingTaken::tS,
                     TreeMap::new,
                     Collectors.averagingDouble(ReadingTaken::valueMm)));
     List<ZeroCheck> checks = new ArrayList<>();
-    meanByTime.forEach((tS, valueMm) -> checks.add(new ZeroCheck(tS, valueMm, tempC)));
+    meanByTime.forEach(
+        (tS, valueMm) ->
+            checks.add(
+                new ZeroCheck(tS, valueMm, orReference(session.stintAt(tS).settingTempC()))));
     return checks;
   }
 

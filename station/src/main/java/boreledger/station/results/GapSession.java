@@ -16,12 +16,17 @@ record GapSession(Ring ring, StoredSession session, GaugeProfile gauge) {
   List<GapReading> gaps(int cylinder) {
     Budget budget =
         GapBudget.byGauge(BoreSession.accuracy(gauge), BoreSession.repeatability(gauge));
-    double tempC = BoreSession.orReference(session.opened().blockTempC());
     List<GapReading> gaps = new ArrayList<>();
     for (double depthMm : ring.depthsMm()) {
       session
           .at(new Position.Gap(cylinder, ring.name(), depthMm))
-          .map(stored -> new GapReading(depthMm, stored.reading().valueMm(), tempC, budget))
+          .map(
+              stored ->
+                  new GapReading(
+                      depthMm,
+                      stored.reading().valueMm(),
+                      BoreSession.orReference(session.stintAt(stored.reading().tS()).blockTempC()),
+                      budget))
           .ifPresent(gaps::add);
     }
     return gaps;

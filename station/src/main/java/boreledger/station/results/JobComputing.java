@@ -8,6 +8,7 @@ import boreledger.station.job.Ring;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.JobResults.TableUsed;
 import boreledger.station.session.StoredSession;
+import boreledger.station.session.StoredSession.StoredReading;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,13 @@ public final class JobComputing {
     this.bores =
         stored
             .latest(Measure.BORE, null)
-            .flatMap(session -> BoreSession.of(stored.job(), session, stored.gaugeOf(session)));
+            .flatMap(
+                session ->
+                    BoreSession.of(
+                        stored.job().plan(),
+                        stored.jobOf(session),
+                        session,
+                        stored.gaugeOf(session)));
     for (Ring ring : stored.job().rings()) {
       stored
           .latest(Measure.GAP, ring.name())
@@ -47,7 +54,7 @@ public final class JobComputing {
     List<CylinderBore> all =
         IntStream.rangeClosed(1, job.engine().cylinders()).mapToObj(this::bore).toList();
     List<CylinderResults> cylinders = all.stream().map(this::cylinder).toList();
-    int refused = stored.sessions().stream().mapToInt(session -> session.refused().size()).sum();
+    int refused = stored.inForce().stream().mapToInt(session -> session.refused().size()).sum();
     boolean attention =
         refused > 0
             || bores.map(BoreSession::drifted).orElse(false)
@@ -107,17 +114,13 @@ public final class JobComputing {
     List<String> cautions = new ArrayList<>();
     bores.ifPresent(session -> cautions.addAll(session.cautions()));
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
-    for (StoredSession session : stored.sessions()) {
-      session
-          .readings()
-          .forEach(
-              reading ->
-                  reading
-                      .reading()
-                      .cautions()
-                      .forEach(
-                          caution ->
-                              cautions.add(reading.position().words() + ": " + caution + ".")));
+    for (StoredSession session : stored.inForce()) {
+      for (StoredReading reading : session.inForce()) {
+        reading
+            .reading()
+            .cautions()
+            .forEach(caution -> cautions.add(reading.position().words() + ": " + caution + "."));
+      }
     }
     return cautions;
   }

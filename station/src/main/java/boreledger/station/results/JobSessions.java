@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param tables the tables that were in force then
  * @param sessions its sessions, oldest first
  * @param gauges the gauge profiles of these sessions by content hash
+ * @param jobs the jobs as the sessions were opened with them, by content hash
  * @param ledgerHead the ledger's head, in hexadecimal
  */
 public record JobSessions(
@@ -24,11 +25,13 @@ public record JobSessions(
     Tables tables,
     List<StoredSession> sessions,
     Map<String, GaugeProfile> gauges,
+    Map<String, Job> jobs,
     String ledgerHead) {
   /** Takes copies of the collections. */
   public JobSessions {
     sessions = List.copyOf(sessions);
     gauges = Map.copyOf(gauges);
+    jobs = Map.copyOf(jobs);
   }
 
   /**
@@ -42,6 +45,21 @@ public record JobSessions(
         .filter(session -> session.opened().measure() == measure)
         .filter(session -> Objects.equals(session.opened().ring(), ring))
         .reduce((earlier, later) -> later);
+  }
+
+  /** The job as a session was opened with it. */
+  Job jobOf(StoredSession session) {
+    return jobs.get(session.opened().job());
+  }
+
+  /** The sessions whose readings count: the latest of each measure and ring. */
+  List<StoredSession> inForce() {
+    return sessions.stream()
+        .filter(
+            session ->
+                latest(session.opened().measure(), session.opened().ring())
+                    .equals(Optional.of(session)))
+        .toList();
   }
 
   /** The gauge profile that a session used. */

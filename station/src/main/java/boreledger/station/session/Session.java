@@ -79,7 +79,9 @@ public final class Session {
   public static Session resume(
       Ledger ledger, SessionStart start, WallClock wall, StoredSession stored, double tS)
       throws LedgerFault {
-    ledger.append(new SessionResumed(stored.id(), tS, wall.at(tS), start.line()));
+    ledger.append(
+        new SessionResumed(
+            stored.id(), tS, wall.at(tS), start.settingTempC(), start.blockTempC(), start.line()));
     Waiting waiting = Waiting.forRest(plan(start), stored.readings());
     Long setting = null;
     // Counted from the last reading: a start without one, or a bad frame, says nothing of the zero.

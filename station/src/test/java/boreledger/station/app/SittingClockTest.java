@@ -114,7 +114,15 @@ class SittingClockTest {
             20.0,
             "a line",
             "0");
-    return new StoredSession(2, opened, List.of(), List.of(), false, lastTS);
+    return new StoredSession(
+        2,
+        opened,
+        List.of(),
+        List.of(),
+        false,
+        lastTS,
+        OPENED.plusNanos(Math.round(lastTS * 1e9)),
+        List.of(new StoredSession.Stint(0, 20.0, 20.0)));
   }
 
   /** Both clocks of a machine, moved by hand. */

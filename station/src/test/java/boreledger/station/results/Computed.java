@@ -28,7 +28,13 @@ record Computed(JobResults results, JsonNode json) {
     }
     JobResults results =
         JobComputing.of(
-            new JobSessions(job.job(), SmallJob.tables(), sessions, gauges, "00".repeat(32)));
+            new JobSessions(
+                job.job(),
+                SmallJob.tables(),
+                sessions,
+                gauges,
+                Map.of(job.job().source().sha256(), job.job()),
+                "00".repeat(32)));
     try {
       return new Computed(results, new ObjectMapper().readTree(AnswerJson.write(results)));
     } catch (JsonProcessingException e) {

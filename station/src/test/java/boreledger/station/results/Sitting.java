@@ -139,6 +139,14 @@ final class Sitting {
             blockTempC,
             "a line",
             "0.0.0");
-    return new StoredSession(id, opened, readings, refused, false, tS);
+    return new StoredSession(
+        id,
+        opened,
+        readings,
+        refused,
+        false,
+        tS,
+        STARTED,
+        List.of(new StoredSession.Stint(0, settingTempC, blockTempC)));
   }
 }

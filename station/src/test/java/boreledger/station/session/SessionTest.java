@@ -203,7 +203,7 @@ class SessionTest {
     Session.open(ledger, gaps, WALL);
 
     assertInstanceOf(Outcome.Held.class, session.offer(picked(1, 5.01)));
-    assertInstanceOf(Outcome.Held.class, session.offer(picked(1, -0.01)));
+    assertInstanceOf(Outcome.Refused.class, session.offer(picked(1, -0.01)));
     assertInstanceOf(Outcome.Taken.class, session.offer(picked(1, 5.0)));
     // ledger, job, gauge, 3 tables, 2 sessions, 2 refused, a reading, the end of the plan, this
     assertEquals(13, ledger.append(List.of(end())));
