@@ -40,6 +40,8 @@ public final class BenchWindow {
     stage.setOnHidden(hidden -> ticking.stop());
     ticking.play();
     stage.show();
+    // No button is armed before a person reaches for one.
+    stage.getScene().getRoot().requestFocus();
   }
 
   private void pressed(KeyEvent event) {
