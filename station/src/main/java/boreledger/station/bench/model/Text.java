@@ -151,7 +151,9 @@ public enum Text {
   SOUND_ON,
   SOUND_OFF,
   LIGHT_DARK,
-  LIGHT_BRIGHT;
+  LIGHT_BRIGHT,
+  SCREEN_WINDOW,
+  SCREEN_FULL;
 
   private static final ResourceBundle WORDS =
       ResourceBundle.getBundle("boreledger.station.bench.bench", Locale.ROOT);
