@@ -26,6 +26,7 @@ public final class BenchModel {
   private final HeldAnswers answers;
   private final Tones tones;
   private final DoubleSupplier clockS;
+  private final Executor screen;
   private final Mailbox mailbox;
   private final ResultsFeed results;
   private final Shown shown = new Shown();
@@ -37,6 +38,7 @@ public final class BenchModel {
   private Sample lastSample;
   private Outcome.Held held;
   private Ending ending;
+  private String whyOver = "";
 
   /**
    * A bench that waits for its first session.
@@ -50,6 +52,7 @@ public final class BenchModel {
     this.answers = services.answers();
     this.tones = services.tones();
     this.clockS = clockS;
+    this.screen = screen;
     this.mailbox = new Mailbox(screen, this::read);
     this.results =
         new ResultsFeed(
@@ -59,6 +62,16 @@ public final class BenchModel {
   /** Takes an event of the run, from any thread, in the order they happen. */
   public void accept(GaugingEvent event) {
     mailbox.put(event);
+  }
+
+  /**
+   * Tells, from any thread, what stopped the run: the message of a fault of the line or of the
+   * ledger. What was going on is over then, whether an event said so or not.
+   *
+   * @param why one plain sentence without its full stop
+   */
+  public void fail(String why) {
+    screen.execute(() -> failed(why));
   }
 
   /** What is to be seen. */
@@ -132,24 +145,40 @@ public final class BenchModel {
       say(said.outcome());
     } else if (event instanceof GaugingEvent.Over over) {
       sitting = sitting.at(over.progress());
-      ending = over.ending();
-      line.over(ending);
-      ask(null);
-      results.ask();
+      end(over.ending());
     }
     return true;
   }
 
+  private void end(Ending how) {
+    ending = how;
+    line.over(how);
+    ask(null);
+    results.ask();
+  }
+
+  private void failed(String why) {
+    shown.saying.set(Saying.failed(why));
+    sound(tones::lookAtMe);
+    if (sitting != null) {
+      whyOver = why;
+      end(ending == null ? Ending.STOPPED : ending);
+      showSitting();
+      showLine();
+    }
+  }
+
   private void begin(GaugingEvent.Began began) {
     sitting = Sitting.of(began);
-    line = new LineWatch(began.start().line());
+    line = new LineWatch(began.start().line(), began.lineNotes());
     Plausible plausible = began.start().plausible();
     Sitting begun = sitting;
     trace = new TraceRecorder(plausible.lowMm(), plausible.highMm(), mm -> Saying.value(begun, mm));
     lastSample = null;
     ending = null;
+    whyOver = "";
     ask(null);
-    shown.saying.set(Saying.none(began.lineNotes()));
+    shown.saying.set(Saying.none());
     results.ask();
   }
 
@@ -188,10 +217,10 @@ public final class BenchModel {
     showSitting();
   }
 
-  private void couldNotCompute(String message) {
-    Saying last = shown.saying.get();
-    String caution = Text.SAID_RESULTS_FAILED.with(message);
-    shown.saying.set(new Saying(last.kind(), last.words(), List.of(caution)));
+  private void couldNotCompute(String fault) {
+    sitting = sitting.withoutResults(Text.SAID_RESULTS_FAILED.with(fault));
+    shown.saying.set(shown.saying.get().cautioned(sitting.resultsFault()));
+    showSitting();
   }
 
   private void showSitting() {
@@ -201,7 +230,7 @@ public final class BenchModel {
     shown.section.set(SectionPicture.of(sitting));
     shown.grid.set(new GridBuilder(sitting).grid());
     shown.progress.set(PlanProgress.of(sitting));
-    shown.closing.set(ending == null ? null : Closing.of(sitting, ending));
+    shown.closing.set(ending == null ? null : Closing.of(sitting, ending, whyOver));
   }
 
   private void showLine() {

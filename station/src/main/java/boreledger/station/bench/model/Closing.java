@@ -22,9 +22,19 @@ public record Closing(
     cautions = List.copyOf(cautions);
   }
 
-  static Closing of(Sitting sitting, Ending ending) {
+  /**
+   * The end of a session.
+   *
+   * @param why what stopped the run, in a plain sentence; empty when there is nothing to tell
+   */
+  static Closing of(Sitting sitting, Ending ending, String why) {
+    String detail = detail(sitting, ending);
     return new Closing(
-        ending, title(ending), detail(sitting, ending), verdicts(sitting), cautions(sitting));
+        ending,
+        title(ending),
+        why.isEmpty() ? detail : Text.OVER_BECAUSE.with(why, detail),
+        verdicts(sitting),
+        cautions(sitting));
   }
 
   private static String title(Ending ending) {
@@ -63,16 +73,19 @@ public record Closing(
   }
 
   private static List<String> cautions(Sitting sitting) {
-    JobResults results = sitting.results();
-    if (results == null) {
-      return List.of();
+    List<String> cautions = new ArrayList<>();
+    if (!sitting.resultsFault().isEmpty()) {
+      cautions.add(sitting.resultsFault());
     }
-    List<String> cautions = new ArrayList<>(results.cautions());
-    for (JobResults.CylinderResults each : results.cylinders()) {
-      String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
-      each.rings().stream()
-          .flatMap(ring -> ring.cautions().stream())
-          .forEach(caution -> cautions.add(cylinder + ": " + caution));
+    JobResults results = sitting.results();
+    if (results != null) {
+      cautions.addAll(results.cautions());
+      for (JobResults.CylinderResults each : results.cylinders()) {
+        String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
+        each.rings().stream()
+            .flatMap(ring -> ring.cautions().stream())
+            .forEach(caution -> cautions.add(cylinder + ": " + caution));
+      }
     }
     return cautions;
   }

@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.station.bench.model.LineHealth.State;
 import boreledger.station.gauging.Ending;
+import java.util.List;
 
 /** Keeps watch over one session's line. Times are seconds on the bench's own clock. */
 final class LineWatch {
@@ -11,8 +12,13 @@ final class LineWatch {
   private String lastReason;
   private Ending ending;
 
-  LineWatch(String source) {
-    this.source = source;
+  /**
+   * Watches a line.
+   *
+   * @param notes things worth telling about it; often empty
+   */
+  LineWatch(String source, List<String> notes) {
+    this.source = notes.isEmpty() ? source : Text.LINE_NOTED.with(source, String.join("; ", notes));
   }
 
   void sampled(double nowS) {

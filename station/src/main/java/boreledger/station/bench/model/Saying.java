@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.station.session.Outcome;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The last thing that happened, in words.
@@ -26,8 +27,12 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     cautions = List.copyOf(cautions);
   }
 
-  static Saying none(List<String> notes) {
-    return new Saying(Kind.NONE, Text.SAID_NONE.with(), notes);
+  static Saying none() {
+    return new Saying(Kind.NONE, Text.SAID_NONE.with(), List.of());
+  }
+
+  static Saying failed(String why) {
+    return new Saying(Kind.NOT_TAKEN, Text.SAID_FAILED.with(why), List.of());
   }
 
   static Saying of(Sitting sitting, Outcome outcome) {
@@ -47,6 +52,14 @@ public record Saying(Kind kind, String words, List<String> cautions) {
 
   static Saying taking(Sitting sitting, Outcome.Held held) {
     return held(sitting, held, Text.SAID_TAKING);
+  }
+
+  /** The same with one more caution, unless it has it already. */
+  Saying cautioned(String caution) {
+    if (cautions.contains(caution)) {
+      return this;
+    }
+    return new Saying(kind, words, Stream.concat(cautions.stream(), Stream.of(caution)).toList());
   }
 
   /** A value as the gauge gave it: deviations with their sign. */

@@ -1,7 +1,6 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.job.DisplayUnit;
-import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -20,7 +19,7 @@ public final class Shown {
   final ReadOnlyObjectWrapper<PlanProgress> progress =
       new ReadOnlyObjectWrapper<>(PlanProgress.none());
   final ReadOnlyObjectWrapper<LineHealth> line = new ReadOnlyObjectWrapper<>(LineHealth.none());
-  final ReadOnlyObjectWrapper<Saying> saying = new ReadOnlyObjectWrapper<>(Saying.none(List.of()));
+  final ReadOnlyObjectWrapper<Saying> saying = new ReadOnlyObjectWrapper<>(Saying.none());
   final ReadOnlyObjectWrapper<Question> question = new ReadOnlyObjectWrapper<>();
   final ReadOnlyObjectWrapper<Closing> closing = new ReadOnlyObjectWrapper<>();
 

@@ -23,6 +23,7 @@ import java.util.OptionalInt;
  * @param plan every position in the order they are gauged
  * @param taken the gauge's own values in millimetres of the readings seen in this sitting
  * @param results what the readings mean; null until they were computed
+ * @param resultsFault why they could not be computed last time; empty when they could
  */
 record Sitting(
     SessionStart start,
@@ -30,7 +31,8 @@ record Sitting(
     List<Position> plan,
     Progress progress,
     Map<Position, Double> taken,
-    JobResults results) {
+    JobResults results,
+    String resultsFault) {
   Sitting {
     plan = List.copyOf(plan);
     taken = Map.copyOf(taken);
@@ -39,21 +41,25 @@ record Sitting(
   static Sitting of(Began began) {
     SessionStart start = began.start();
     List<Position> plan = Plan.of(start.job(), start.measure(), start.ring());
-    return new Sitting(start, began.resumed(), plan, began.progress(), Map.of(), null);
+    return new Sitting(start, began.resumed(), plan, began.progress(), Map.of(), null, "");
   }
 
   Sitting at(Progress now) {
-    return new Sitting(start, resumed, plan, now, taken, results);
+    return new Sitting(start, resumed, plan, now, taken, results, resultsFault);
   }
 
   Sitting taking(Position position, double valueMm) {
     Map<Position, Double> more = new HashMap<>(taken);
     more.put(position, valueMm);
-    return new Sitting(start, resumed, plan, progress, more, results);
+    return new Sitting(start, resumed, plan, progress, more, results, resultsFault);
   }
 
   Sitting with(JobResults computed) {
-    return new Sitting(start, resumed, plan, progress, taken, computed);
+    return new Sitting(start, resumed, plan, progress, taken, computed, "");
+  }
+
+  Sitting withoutResults(String fault) {
+    return new Sitting(start, resumed, plan, progress, taken, results, fault);
   }
 
   Job job() {

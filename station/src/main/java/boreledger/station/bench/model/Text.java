@@ -85,6 +85,7 @@ public enum Text {
   SECTION_ACCESSIBLE_SETTING,
 
   LINE_NONE,
+  LINE_NOTED,
   LINE_WAITING,
   LINE_RECEIVING,
   LINE_QUIET,
@@ -102,6 +103,7 @@ public enum Text {
   SAID_HELD,
   SAID_LEFT,
   SAID_TAKING,
+  SAID_FAILED,
   SAID_RESULTS_FAILED,
   CAUTION,
 
@@ -121,6 +123,7 @@ public enum Text {
   OVER_STOPPED_DETAIL,
   OVER_LEDGER_FAILED,
   OVER_LEDGER_FAILED_DETAIL,
+  OVER_BECAUSE,
   OVER_NO_RESULTS,
   OVER_DEFERS,
 
@@ -150,7 +153,9 @@ public enum Text {
   SOUND_ON,
   SOUND_OFF,
   LIGHT_DARK,
-  LIGHT_BRIGHT;
+  LIGHT_BRIGHT,
+  SCREEN_WINDOW,
+  SCREEN_FULL;
 
   private static final ResourceBundle WORDS =
       ResourceBundle.getBundle("boreledger.station.bench.bench", Locale.ROOT);

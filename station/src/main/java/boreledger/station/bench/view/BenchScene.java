@@ -26,6 +26,7 @@ final class BenchScene extends Scene {
   private final BenchModel model;
   private final HBox root = new HBox();
   private final BooleanProperty bright = new SimpleBooleanProperty(false);
+  private final BooleanProperty full = new SimpleBooleanProperty(false);
 
   BenchScene(BenchModel model, double width, double height) {
     super(new HBox(), width, height);
@@ -50,10 +51,16 @@ final class BenchScene extends Scene {
     return bright;
   }
 
+  /** Whether the whole screen is wanted; the window that shows this scene heeds it. */
+  BooleanProperty fullProperty() {
+    return full;
+  }
+
   private List<ToggleButton> switches() {
     return List.of(
         Switch.of("sound", Text.SOUND_ON, Text.SOUND_OFF, model.mutedProperty()),
-        Switch.of("light", Text.LIGHT_DARK, Text.LIGHT_BRIGHT, bright));
+        Switch.of("light", Text.LIGHT_DARK, Text.LIGHT_BRIGHT, bright),
+        Switch.of("screen", Text.SCREEN_WINDOW, Text.SCREEN_FULL, full));
   }
 
   private void pressed(KeyEvent event) {
@@ -62,6 +69,7 @@ final class BenchScene extends Scene {
       case L -> model.leaveHeld();
       case M -> model.mutedProperty().set(!model.mutedProperty().get());
       case B -> bright.set(!bright.get());
+      case F11 -> full.set(!full.get());
       default -> {
         return;
       }

@@ -6,9 +6,6 @@ import boreledger.station.bench.model.Text;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
-import javafx.scene.Scene;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 
@@ -25,9 +22,11 @@ public final class BenchWindow {
   public BenchWindow(BenchModel model, Stage stage) {
     this.model = model;
     this.stage = stage;
-    Scene scene = new BenchScene(model, BenchScene.WIDTH_PX, BenchScene.HEIGHT_PX);
-    scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    BenchScene scene = new BenchScene(model, BenchScene.WIDTH_PX, BenchScene.HEIGHT_PX);
     stage.setScene(scene);
+    stage.setFullScreenExitHint("");
+    scene.fullProperty().subscribe(full -> stage.setFullScreen(full));
+    stage.fullScreenProperty().subscribe(full -> scene.fullProperty().set(full));
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
     model.shown().heading().subscribe(this::entitle);
@@ -40,13 +39,8 @@ public final class BenchWindow {
     stage.setOnHidden(hidden -> ticking.stop());
     ticking.play();
     stage.show();
-  }
-
-  private void pressed(KeyEvent event) {
-    if (event.getCode() == KeyCode.F11) {
-      stage.setFullScreen(!stage.isFullScreen());
-      event.consume();
-    }
+    // No button is armed before a person reaches for one.
+    stage.getScene().getRoot().requestFocus();
   }
 
   private void entitle(Heading heading) {

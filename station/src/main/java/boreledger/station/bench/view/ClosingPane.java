@@ -48,7 +48,7 @@ final class ClosingPane extends VBox {
     title.setText(closing.title());
     detail.setText(closing.detail());
     verdicts.getChildren().clear();
-    if (closing.verdicts().isEmpty()) {
+    if (closing.verdicts().isEmpty() && closing.cautions().isEmpty()) {
       verdicts.getChildren().add(Words.fixed(Text.OVER_NO_RESULTS.with(), Styles.MUTED));
     }
     closing.verdicts().forEach(each -> verdicts.getChildren().add(line(each)));

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
+import boreledger.station.bench.tone.Tones;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerFault;
@@ -272,6 +273,42 @@ class BenchModelTest extends BenchFixture {
     }
 
     @Test
+    void byABrokenLineTellsWhyWhenThatIsKnown() throws LedgerFault {
+      run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "top");
+      run.over(Ending.LINE_BROKE);
+      model.fail("The port is gone; plug the adapter in again");
+
+      assertEquals("Line broke", shown().closing().get().title());
+      assertEquals(
+          "The port is gone; plug the adapter in again. The session can be resumed. Still waiting:"
+              + " cylinder 1, top ring, 12 mm",
+          shown().closing().get().detail());
+      assertEquals("Stopped: The port is gone; plug the adapter in again", saying().words());
+      assertEquals(Saying.Kind.NOT_TAKEN, saying().kind());
+    }
+
+    @Test
+    void byAFaultThatNoEventToldIsAnEndToo() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offer(1.51);
+      heard.clear();
+      model.fail("bench.db cannot be written: the disk is full");
+
+      assertEquals("Stopped", shown().closing().get().title());
+      assertEquals(LineHealth.State.ENDED, shown().line().get().state());
+      assertNull(shown().question().get());
+      assertEquals(List.of("look at me"), heard);
+    }
+
+    @Test
+    void beforeAnySessionBeganIsTold() {
+      model.fail("no such port: /dev/ttyUSB9");
+
+      assertEquals("Stopped: no such port: /dev/ttyUSB9", saying().words());
+      assertNull(shown().closing().get());
+    }
+
+    @Test
     void isGoneWhenTheNextSessionBegins() throws LedgerFault {
       run.beginBores(Jobs.pumphouse(), Gauges.rocked());
       run.offerUntil(20, 0.013);
@@ -283,6 +320,51 @@ class BenchModelTest extends BenchFixture {
       assertEquals("0 of 9 readings", shown().progress().get().words());
       assertEquals("No reading taken yet in this sitting", saying().words());
     }
+  }
+
+  @Test
+  void notesOnTheLineStandBesideItsName() throws LedgerFault {
+    run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "top");
+    GaugingEvent.Began began = run.resumed();
+    model.accept(
+        new GaugingEvent.Began(
+            began.start(),
+            began.session(),
+            false,
+            List.of("no modem lines", "7 data bits"),
+            began.progress()));
+
+    assertEquals(
+        "practice line, 9600 baud (no modem lines; 7 data bits)", shown().line().get().source());
+  }
+
+  @Test
+  void resultsThatCannotBeComputedAreACautionAndGaugingGoesOn() throws LedgerFault {
+    BenchModel unlucky =
+        new BenchModel(
+            new BenchServices(
+                () -> {
+                  throw new LedgerFault("bench.db cannot be read");
+                },
+                run,
+                Tones.SILENT),
+            Runnable::run,
+            Runnable::run,
+            () -> nowS);
+    run.watch(unlucky::accept);
+    run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "top");
+    run.offer(0.48, "the key may be stuck");
+
+    String fault = "The results could not be computed: bench.db cannot be read";
+    assertEquals(
+        new Saying(
+            Saying.Kind.TAKEN,
+            "Taken: cylinder 1, top ring, 12 mm, 0.4800 mm",
+            List.of("the key may be stuck", fault)),
+        unlucky.shown().saying().get());
+    assertEquals("1 of 9 readings", unlucky.shown().progress().get().words());
+    run.over(Ending.STOPPED);
+    assertEquals(List.of(fault), unlucky.shown().closing().get().cautions());
   }
 
   @Test

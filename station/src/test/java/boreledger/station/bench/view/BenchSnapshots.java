@@ -43,7 +43,7 @@ class BenchSnapshots {
         for (double[] size : Scenes.SIZES) {
           shoot(states, name, size, false);
         }
-        shoot(states, name + "-bright", Scenes.SIZES[1], true);
+        shoot(states, name + "-bright", Scenes.SIZES[2], true);
       }
     }
   }

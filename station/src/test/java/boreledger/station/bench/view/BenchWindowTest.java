@@ -199,6 +199,17 @@ class BenchWindowTest {
   }
 
   @Test
+  void keyF11FillsTheScreenAndGivesItBack(FxRobot robot) {
+    robot.type(KeyCode.F11);
+
+    assertEquals("Full\nkey F11", words(robot, "screen"));
+    assertTrue(stage.isFullScreen());
+    robot.type(KeyCode.F11);
+    assertEquals("Window\nkey F11", words(robot, "screen"));
+    assertFalse(stage.isFullScreen());
+  }
+
+  @Test
   void theRailNamesTheProgramAndTheRoomsThatExist(FxRobot robot) {
     assertEquals("Boreledger", words(robot, "program"));
     assertEquals(
@@ -216,7 +227,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     var buttons = robot.lookup(node -> node instanceof ButtonBase).queryAllAs(ButtonBase.class);
-    assertEquals(5, buttons.size());
+    assertEquals(6, buttons.size());
     for (ButtonBase button : buttons) {
       String spoken =
           button.getAccessibleText() == null ? button.getText() : button.getAccessibleText();

@@ -8,8 +8,13 @@ import javafx.scene.Scene;
 
 /** Scenes that no window shows. */
 final class Scenes {
-  /** The window sizes that the bench is held against, in pixels. */
-  static final double[][] SIZES = {{1024, 700}, {1280, 800}, {1920, 1080}, {3840, 2160}};
+  /**
+   * The window sizes that the bench is held against, in pixels; the first is 1024 x 700 less a
+   * frame.
+   */
+  static final double[][] SIZES = {
+    {1016, 660}, {1024, 700}, {1280, 800}, {1920, 1080}, {3840, 2160}
+  };
 
   private Scenes() {}
 
