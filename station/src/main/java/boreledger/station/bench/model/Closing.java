@@ -6,6 +6,7 @@ import boreledger.station.results.JobResults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What the bench says when a run is over.
@@ -34,7 +35,13 @@ public record Closing(
         title(ending),
         why.isEmpty() ? detail : Text.OVER_BECAUSE.with(why, detail),
         verdicts(sitting),
-        cautions(sitting));
+        allCautions(sitting));
+  }
+
+  private static List<String> allCautions(Sitting sitting) {
+    String fault = sitting.resultsFault();
+    Stream<String> first = fault.isEmpty() ? Stream.empty() : Stream.of(fault);
+    return Stream.concat(first, cautions(sitting).stream()).toList();
   }
 
   private static String title(Ending ending) {
@@ -73,19 +80,16 @@ public record Closing(
   }
 
   private static List<String> cautions(Sitting sitting) {
-    List<String> cautions = new ArrayList<>();
-    if (!sitting.resultsFault().isEmpty()) {
-      cautions.add(sitting.resultsFault());
-    }
     JobResults results = sitting.results();
-    if (results != null) {
-      cautions.addAll(results.cautions());
-      for (JobResults.CylinderResults each : results.cylinders()) {
-        String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
-        each.rings().stream()
-            .flatMap(ring -> ring.cautions().stream())
-            .forEach(caution -> cautions.add(cylinder + ": " + caution));
-      }
+    if (results == null) {
+      return List.of();
+    }
+    List<String> cautions = new ArrayList<>(results.cautions());
+    for (JobResults.CylinderResults each : results.cylinders()) {
+      String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
+      each.rings().stream()
+          .flatMap(ring -> ring.cautions().stream())
+          .forEach(caution -> cautions.add(cylinder + ": " + caution));
     }
     return cautions;
   }

@@ -27,6 +27,9 @@ final class GapVerdicts {
     long read = results.gaps().stream().filter(each -> each.measuredMm() != null).count();
     if (read == 0) {
       return unread(title);
+    } else if (closesHot(results.tightest())) {
+      String words = Text.VERDICT_CLOSES_HOT.with();
+      return new Verdict(Verdict.Kind.BEYOND, title, words, numbers(results));
     }
     return switch (results.state()) {
       case "file" -> new Verdict(Verdict.Kind.LOOK, title, file(results), numbers(results));
@@ -36,6 +39,12 @@ final class GapVerdicts {
           new Verdict(Verdict.Kind.BEYOND, title, Text.VERDICT_TOO_WIDE.with(), numbers(results));
       default -> unknown(title, read, results);
     };
+  }
+
+  /** Ends that meet when hot break rings and score bores: that goes before every other state. */
+  private static boolean closesHot(TightestResult tightest) {
+    Double hotGapMm = tightest == null ? null : tightest.hotGapMm();
+    return hotGapMm != null && hotGapMm <= 0;
   }
 
   private Verdict unknown(String title, long read, RingResults results) {

@@ -123,6 +123,21 @@ class VerdictsTest {
   }
 
   @Test
+  void aGapThatClosesWhenHotIsToldBeforeAnyOtherState() {
+    for (String state : List.of("file", "ready", "too-wide", "unknown")) {
+      Verdict verdict = gap(state, new TightestResult(108, 0.2787, -0.0194), null, 0.48);
+
+      assertEquals(
+          new Verdict(
+              Verdict.Kind.BEYOND,
+              "Cylinder 2",
+              "the gap closes when hot: do not run it so, see the maker's data",
+              "tightest 0.2787 mm at 108 mm, hot \u22120.0194 mm"),
+          verdict);
+    }
+  }
+
+  @Test
   void aRingWithoutResultsIsNotJudged() {
     CylinderResults none = new CylinderResults(2, readBore(), List.of());
 
