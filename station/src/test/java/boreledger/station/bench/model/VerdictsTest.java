@@ -125,7 +125,7 @@ class VerdictsTest {
   @Test
   void aGapThatClosesWhenHotIsToldBeforeAnyOtherState() {
     for (String state : List.of("file", "ready", "too-wide", "unknown")) {
-      Verdict verdict = gap(state, new TightestResult(108, 0.2787, -0.0194), null, 0.48);
+      Verdict verdict = gap(state, tightest(0.2787, -0.0194), null, 0.48);
 
       assertEquals(
           new Verdict(
