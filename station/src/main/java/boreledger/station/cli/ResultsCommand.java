@@ -33,11 +33,16 @@ final class ResultsCommand implements Callable<Integer> {
       description = "The job's name, when the ledger has several.")
   private String job;
 
+  @Option(
+      names = "--budgets",
+      description = "Show the uncertainty budget of every diameter and check, line by line.")
+  private boolean budgets;
+
   @Override
   public Integer call() throws LedgerFault, UsageProblem {
     try (LedgerView view = LedgerView.open(ledger)) {
       JobResults results = new StoredJobs(view).results(job);
-      answer.print(results, ResultsText.of(results));
+      answer.print(results, ResultsText.of(results, budgets));
       return ExitStatus.attentionIf(results.attention());
     }
   }

@@ -1,5 +1,6 @@
 package boreledger.station.cli;
 
+import boreledger.drivers.line.LineFault;
 import boreledger.station.app.Play;
 import boreledger.station.app.StoredJobs;
 import boreledger.station.app.UsageProblem;
@@ -70,8 +71,18 @@ final class Window implements HeldAnswers {
 
   private void begin(BenchModel model) {
     play = new Play(watcher.andThen(model::accept));
-    task = new FutureTask<>(() -> work.run(play));
+    task = new FutureTask<>(() -> telling(model));
     new Thread(task, "gauging").start();
+  }
+
+  /** Does the work, and tells the window when it fails. */
+  private JobResults telling(BenchModel model) throws Exception {
+    try {
+      return work.run(play);
+    } catch (LedgerFault | LineFault e) {
+      model.fail(e.getMessage());
+      throw e;
+    }
   }
 
   private void stop() {

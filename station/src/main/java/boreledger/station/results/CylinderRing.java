@@ -119,7 +119,8 @@ record CylinderRing(
     return new boreledger.calc.ring.Ring(ring.material().ctePerK(), ring.radialWallMm());
   }
 
-  private String mark() {
+  /** The mark of the physical ring; null when the job gives none. */
+  String mark() {
     return job.ringMarks().stream()
         .filter(mark -> mark.ring().equals(ring.name()) && mark.cylinder() == cylinder)
         .map(RingMark::mark)

@@ -6,6 +6,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.results.JobResults.KindChoice;
 import boreledger.station.results.JobResults.TableUsed;
 import boreledger.station.session.StoredSession;
 import boreledger.station.session.StoredSession.StoredReading;
@@ -65,12 +66,23 @@ public final class JobComputing {
         job.displayUnit().symbol(),
         cylinders,
         Advising.of(job, all),
+        choices(all),
         stored.tables().files().stream()
             .map(file -> new TableUsed(file.name(), file.sha256()))
             .toList(),
         refused,
         attention,
         cautions());
+  }
+
+  private List<KindChoice> choices(List<CylinderBore> all) {
+    List<KindChoice> choices = new ArrayList<>();
+    for (Ring ring : stored.job().rings()) {
+      List<CylinderRing> cylinders = all.stream().map(bore -> ring(bore, ring)).toList();
+      RingChoosing.of(ring, cylinders)
+          .ifPresent(choice -> choices.add(new KindChoice(ring.name(), choice)));
+    }
+    return choices;
   }
 
   private CylinderBore bore(int cylinder) {

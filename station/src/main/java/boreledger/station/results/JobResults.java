@@ -9,6 +9,7 @@ import java.util.List;
  * @param ledgerHead the head of the ledger it was computed from, in hexadecimal
  * @param displayUnit the unit in which the job wants lengths shown, {@code mm} or {@code in}
  * @param advice hone or oversize; null until every cylinder was read
+ * @param ringChoices which gauged ring suits which bore, for each kind with two or more gauged
  * @param tables the tables that were in force
  * @param refused how many samples of the sessions became no reading
  * @param attention whether anything asks a person to look: a limit not surely kept, a refused
@@ -22,6 +23,7 @@ public record JobResults(
     String displayUnit,
     List<CylinderResults> cylinders,
     AdviceResult advice,
+    List<KindChoice> ringChoices,
     List<TableUsed> tables,
     int refused,
     boolean attention,
@@ -29,9 +31,13 @@ public record JobResults(
   /** Takes copies of the lists. */
   public JobResults {
     cylinders = List.copyOf(cylinders);
+    ringChoices = List.copyOf(ringChoices);
     tables = List.copyOf(tables);
     cautions = List.copyOf(cautions);
   }
+
+  /** Which ring of a kind suits which bore. */
+  public record KindChoice(String ring, RingChoice choice) {}
 
   /**
    * A table that computations fell back on.

@@ -4,6 +4,7 @@ import boreledger.station.results.AdviceResult.CylinderAdviceResult;
 import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.results.JobResults.KindChoice;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -43,6 +44,7 @@ public final class ResultsText {
     if (results.advice() != null) {
       advice(results.advice());
     }
+    results.ringChoices().forEach(this::choice);
     line("");
     results.cautions().forEach(caution -> line("Caution: %s", caution));
     if (results.refused() > 0) {
@@ -104,6 +106,11 @@ public final class ResultsText {
           "      %-32s%s  %3.0f %%",
           each.line(), lengths.plain(each.standardUncertaintyMm()), 100 * each.share());
     }
+  }
+
+  private void choice(KindChoice kind) {
+    line("%nWhich %s ring for which bore", kind.ring());
+    kind.choice().words().lines().forEach(each -> line("  %s", each));
   }
 
   private void advice(AdviceResult advice) {

@@ -44,12 +44,16 @@ record RingGapping(
 
   /** What is to be done about a ring with at least one gap read. */
   GappingResult of(GappedRing gapped) {
-    RingTravel travel =
-        new RingTravel(gapped, new Travel(ring.travelTopMm(), ring.travelBottomMm()), thermal);
+    RingTravel travel = travel(gapped);
     TightestResult tightest = tightest(travel);
     return filed()
         .map(wanted -> filed(RingVerdict.of(travel, wanted, limits()), tightest))
         .orElseGet(() -> verified(OilRail.verify(travel, limits(), boosted), tightest));
+  }
+
+  /** The ring along its travel. */
+  RingTravel travel(GappedRing gapped) {
+    return new RingTravel(gapped, new Travel(ring.travelTopMm(), ring.travelBottomMm()), thermal);
   }
 
   private GappingResult filed(RingVerdict verdict, TightestResult tightest) {
@@ -100,7 +104,7 @@ record RingGapping(
   }
 
   /** The target of a ring that is filed. An oil rail is not, whatever the job wants it to be. */
-  private Optional<GapTarget> filed() {
+  Optional<GapTarget> filed() {
     return ring.kind() == RingKind.OIL ? Optional.empty() : target;
   }
 

@@ -70,6 +70,15 @@ class ResultsFeedTest {
       throw unexpected;
     }
     return new JobResults(
-        Integer.toString(asked), "", "mm", List.of(), null, List.of(), 0, false, List.of());
+        Integer.toString(asked),
+        "",
+        "mm",
+        List.of(),
+        null,
+        List.of(),
+        List.of(),
+        0,
+        false,
+        List.of());
   }
 }
