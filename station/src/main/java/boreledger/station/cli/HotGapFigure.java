@@ -86,14 +86,19 @@ final class HotGapFigure implements Callable<Integer> {
   private static String words(Figure figure) {
     String left =
         figure.hotGapMm() < 0
-            ? "The ends butt when hot: the gap would have to be %.4f mm. Do not run it so."
-            : "%.4f mm are left when hot.";
-    return String.format(
-        Locale.ROOT,
-        left
-            + " A cold gap of %.4f mm would just close. A free-expansion estimate: the ring"
-            + " maker's smallest gap decides.",
-        figure.hotGapMm(),
-        figure.coldGapForZeroMm());
+            ? format("The ends butt when hot, by %.4f mm: do not run it so.", -figure.hotGapMm())
+            : format("%.4f mm are left when hot.", figure.hotGapMm());
+    String closing =
+        figure.coldGapForZeroMm() < 0
+            ? "The bore outgrows the ring: even ends that touch cold would part."
+            : format("A cold gap of %.4f mm would just close.", figure.coldGapForZeroMm());
+    return left
+        + " "
+        + closing
+        + " A free-expansion estimate: the ring maker's smallest gap decides.";
+  }
+
+  private static String format(String pattern, double mm) {
+    return String.format(Locale.ROOT, pattern, mm);
   }
 }
