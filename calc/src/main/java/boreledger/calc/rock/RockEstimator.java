@@ -16,7 +16,8 @@ import java.util.List;
  * <p>Special cases:
  *
  * <ul>
- *   <li>samples that are not finite, or not later than the one before, are passed over
+ *   <li>samples that are not finite or run back in time are passed over, and of several with one
+ *       time all but the last
  *   <li>a steady value at either end (free air, a waiting hand) is left off, and so are the ways in
  *       and out of the bore
  *   <li>fewer passes than asked for, fewer than four samples per rock, a tenth of the samples not

@@ -22,7 +22,8 @@ record RockTrace(double[] tS, double[] yMm) {
     int n = 0;
     for (RockSample sample : samples) {
       boolean finite = Double.isFinite(sample.tS()) && Double.isFinite(sample.valueMm());
-      if (finite && (n == 0 || sample.tS() > t[n - 1])) {
+      if (finite && (n == 0 || sample.tS() >= t[n - 1])) {
+        n = n > 0 && sample.tS() == t[n - 1] ? n - 1 : n;
         t[n] = sample.tS();
         y[n++] = sample.valueMm();
       }

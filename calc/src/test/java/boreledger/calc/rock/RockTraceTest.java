@@ -14,7 +14,7 @@ class RockTraceTest {
   }
 
   @Test
-  void onlyFiniteSamplesThatRunForwardAreTakenOver() {
+  void onlyFiniteSamplesThatRunForwardAreTakenOverAndTheLastOfOneTime() {
     RockTrace trace =
         RockTrace.of(
             List.of(
@@ -25,7 +25,7 @@ class RockTraceTest {
                 new RockSample(0.5, 8),
                 new RockSample(3, 9)));
     assertArrayEquals(new double[] {1, 3}, trace.tS());
-    assertArrayEquals(new double[] {5, 9}, trace.yMm());
+    assertArrayEquals(new double[] {6, 9}, trace.yMm());
     assertEquals(2, trace.durationS());
   }
 
