@@ -24,6 +24,13 @@ class HelpIT {
         "figure tilt",
         "figure hot-gap",
         "figure target",
+        "figure feelers",
+        "figure go-no-go",
+        "figure filing",
+        "figure match",
+        "figure gauge-study",
+        "figure linearity",
+        "figure stability",
         "figure oversize",
         "figure rock",
         "gauge check"
