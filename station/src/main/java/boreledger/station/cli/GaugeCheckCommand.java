@@ -4,12 +4,10 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.station.app.GaugeCheck;
 import boreledger.station.app.GaugeCheck.RejectedFrame;
 import boreledger.station.app.GaugeCheck.SampleFrame;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Whether a profile understands a gauge. */
 @Command(
@@ -22,24 +20,11 @@ import picocli.CommandLine.Option;
     })
 final class GaugeCheckCommand implements Callable<Integer> {
   @Mixin private Answer answer;
-
-  @Option(
-      names = "--gauge",
-      required = true,
-      paramLabel = "FILE",
-      description = "The gauge profile: a file, or the name of a built-in one.")
-  private Path gauge;
-
-  @Option(
-      names = "--capture",
-      required = true,
-      paramLabel = "FILE",
-      description = "What the gauge sent.")
-  private Path capture;
+  @Mixin private RecordedGauge recorded;
 
   @Override
   public Integer call() throws FileProblem {
-    GaugeCheck check = GaugeCheck.of(gauge, capture);
+    GaugeCheck check = GaugeCheck.of(recorded.gauge(), recorded.capture());
     answer.print(check, words(check));
     return ExitStatus.attentionIf(!check.rejected().isEmpty());
   }

@@ -2,14 +2,12 @@ package boreledger.station.cli;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.station.app.RockedReadings;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** The readings in a rocked stream. */
 @Command(
@@ -23,24 +21,11 @@ import picocli.CommandLine.Option;
     })
 final class RockFigure implements Callable<Integer> {
   @Mixin private Answer answer;
-
-  @Option(
-      names = "--gauge",
-      required = true,
-      paramLabel = "FILE",
-      description = "The gauge profile: a file, or the name of a built-in one.")
-  private Path gauge;
-
-  @Option(
-      names = "--capture",
-      required = true,
-      paramLabel = "FILE",
-      description = "What the gauge sent.")
-  private Path capture;
+  @Mixin private RecordedGauge recorded;
 
   @Override
   public Integer call() throws FileProblem {
-    RockedReadings found = RockedReadings.of(gauge, capture);
+    RockedReadings found = RockedReadings.of(recorded.gauge(), recorded.capture());
     answer.print(found, words(found));
     return ExitStatus.attentionIf(!found.notEnough().isEmpty() || found.readings().isEmpty());
   }
