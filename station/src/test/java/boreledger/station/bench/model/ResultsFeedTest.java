@@ -77,6 +77,7 @@ class ResultsFeedTest {
         null,
         List.of(),
         List.of(),
+        List.of(),
         0,
         false,
         List.of());
