@@ -12,6 +12,7 @@ module boreledger.drivers {
   exports boreledger.drivers.gauge;
   exports boreledger.drivers.line;
   exports boreledger.drivers.pick;
+  exports boreledger.drivers.practice;
   exports boreledger.drivers.profile;
   exports boreledger.drivers.queue;
   exports boreledger.drivers.serial;
