@@ -7,6 +7,7 @@ import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.serial.SerialLine;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /** A gauge on a port. */
 final class PortSource implements LiveSource {
@@ -35,7 +36,12 @@ final class PortSource implements LiveSource {
 
   @Override
   public Line open(SittingClock clock) throws LineFault {
-    return SerialLine.open(port, gauge.line(), clock::nowTS);
+    return open(port, gauge, clock::nowTS);
+  }
+
+  /** Opens the line of a port. */
+  static Line open(String port, GaugeProfile gauge, DoubleSupplier clockS) throws LineFault {
+    return SerialLine.open(port, gauge.line(), clockS);
   }
 
   @Override
