@@ -1,13 +1,13 @@
 package boreledger.drivers.profile;
 
-/** What a gauge may say of a value besides its size. */
+/** What a gauge may say of a value besides its size, the gravest first. */
 public enum Flag {
+  /** What the gauge sends is no measured value. */
+  OUT_OF_RANGE("out_of_range", "the gauge says that its value is out of range"),
   /** The display is held: the value may be of an earlier moment. */
   HOLD("hold", "the gauge is on hold: its value may be of an earlier place"),
   /** The battery wants changing. */
-  LOW_BATTERY("low_battery", "the gauge says that its battery is low"),
-  /** What the gauge sends is no measured value. */
-  OUT_OF_RANGE("out_of_range", "the gauge says that its value is out of range");
+  LOW_BATTERY("low_battery", "the gauge says that its battery is low");
 
   private final String key;
   private final String meaning;
