@@ -9,8 +9,9 @@ public sealed interface LiveChoice {
    *
    * @param gauge a profile's file, or the name of a built-in one
    * @param port a serial port's path
+   * @param waits whether the line is waited for when it goes away, or breaks the run
    */
-  record Gauge(Path gauge, String port) implements LiveChoice {}
+  record Gauge(Path gauge, String port, boolean waits) implements LiveChoice {}
 
   /**
    * The practice gauge.

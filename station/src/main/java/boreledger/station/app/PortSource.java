@@ -5,6 +5,7 @@ import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.serial.SerialLine;
+import boreledger.drivers.serial.SerialOpening;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
 
@@ -12,10 +13,12 @@ import java.util.function.Consumer;
 final class PortSource implements LiveSource {
   private final GaugeProfile gauge;
   private final String port;
+  private final boolean waits;
 
   PortSource(LiveChoice.Gauge choice) throws FileProblem {
     gauge = GaugeFiles.named(choice.gauge());
     port = choice.port();
+    waits = choice.waits();
   }
 
   @Override
@@ -35,7 +38,9 @@ final class PortSource implements LiveSource {
 
   @Override
   public Line open(SittingClock clock) throws LineFault {
-    return SerialLine.open(port, gauge.line(), clock::nowTS);
+    return waits
+        ? SerialOpening.lasting(port, gauge.line(), clock::nowTS)
+        : SerialLine.open(port, gauge.line(), clock::nowTS);
   }
 
   @Override

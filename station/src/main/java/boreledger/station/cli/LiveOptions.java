@@ -34,6 +34,11 @@ final class LiveOptions {
   private String port;
 
   @Option(
+      names = "--stop-if-gone",
+      description = "End with exit status 3 when the line goes away, instead of waiting for it.")
+  private boolean stopIfGone;
+
+  @Option(
       names = "--practice",
       description = {
         "Practise instead, without --gauge and --port: a modelled hand gauges bores and rings",
@@ -95,7 +100,7 @@ final class LiveOptions {
     } else if (seed != null || pace != null) {
       throw new UsageProblem((seed != null ? "--seed" : "--pace") + " goes with --practice only");
     }
-    return new LiveChoice.Gauge(gauge, port);
+    return new LiveChoice.Gauge(gauge, port, !stopIfGone);
   }
 
   private LiveChoice practice() throws UsageProblem {
