@@ -3,22 +3,26 @@ package boreledger.station.app;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
+import boreledger.drivers.net.TcpAddress;
+import boreledger.drivers.net.TcpLine;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.serial.SerialLine;
 import boreledger.drivers.serial.SerialOpening;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
 
-/** A gauge on a port. */
+/** A gauge on a serial or network port. */
 final class PortSource implements LiveSource {
   private final GaugeProfile gauge;
   private final String port;
   private final boolean waits;
+  private final TcpAddress network;
 
-  PortSource(LiveChoice.Gauge choice) throws FileProblem {
+  PortSource(LiveChoice.Gauge choice) throws FileProblem, UsageProblem {
     gauge = GaugeFiles.named(choice.gauge());
     port = choice.port();
     waits = choice.waits();
+    network = port.startsWith(TcpAddress.SCHEME) ? address(port) : null;
   }
 
   @Override
@@ -28,7 +32,7 @@ final class PortSource implements LiveSource {
 
   @Override
   public String words() {
-    return "serial port " + port;
+    return (network == null ? "serial port " : "network port ") + port;
   }
 
   @Override
@@ -38,6 +42,9 @@ final class PortSource implements LiveSource {
 
   @Override
   public Line open(SittingClock clock) throws LineFault {
+    if (network != null) {
+      return waits ? TcpLine.lasting(network, clock::nowTS) : TcpLine.open(network, clock::nowTS);
+    }
     return waits
         ? SerialOpening.lasting(port, gauge.line(), clock::nowTS)
         : SerialLine.open(port, gauge.line(), clock::nowTS);
@@ -46,5 +53,13 @@ final class PortSource implements LiveSource {
   @Override
   public Consumer<GaugingEvent> listener() {
     return event -> {};
+  }
+
+  private static TcpAddress address(String text) throws UsageProblem {
+    try {
+      return TcpAddress.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new UsageProblem("--port: " + e.getMessage());
+    }
   }
 }

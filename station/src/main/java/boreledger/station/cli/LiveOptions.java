@@ -30,7 +30,7 @@ final class LiveOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description = "The serial port; any path, links included.")
+      description = "The serial port, any path, links included; or tcp://host:port.")
   private String port;
 
   @Option(
