@@ -48,8 +48,10 @@ public final class GaugeTrial implements AutoCloseable {
    *
    * @param gauge a profile's file, or the name of a built-in one
    * @throws LineFault if the port cannot be opened
+   * @throws UsageProblem if a network address cannot be one
    */
-  public static GaugeTrial open(Path gauge, String port) throws FileProblem, LineFault {
+  public static GaugeTrial open(Path gauge, String port)
+      throws FileProblem, LineFault, UsageProblem {
     GaugeProfile profile = GaugeFiles.named(gauge);
     long startedNs = System.nanoTime();
     Line line = PortSource.open(port, profile, () -> (System.nanoTime() - startedNs) / NANOS_PER_S);

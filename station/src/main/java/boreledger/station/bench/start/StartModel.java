@@ -241,7 +241,7 @@ public final class StartModel {
         job.get().file(),
         practising.get()
             ? new LiveChoice.Practice(1, 1)
-            : new LiveChoice.Gauge(profile.get().gauge(), port.get().strip()),
+            : new LiveChoice.Gauge(profile.get().gauge(), port.get().strip(), true),
         measure.get(),
         measure.get() == Measure.BORE ? null : ring.get(),
         new Temperature(settingTemp.get()).degC(),

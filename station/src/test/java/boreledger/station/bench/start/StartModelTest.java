@@ -112,7 +112,8 @@ class StartModelTest {
     LiveRequest begun = program.begun.get(0);
     assertEquals("second", begun.ring());
     assertEquals(
-        new LiveChoice.Gauge(model.profiles().get(1).gauge(), "/dev/ttyUSB0"), begun.listening());
+        new LiveChoice.Gauge(model.profiles().get(1).gauge(), "/dev/ttyUSB0", true),
+        begun.listening());
     assertEquals("/dev/ttyUSB0", memory.get("port").orElseThrow());
   }
 
