@@ -10,6 +10,7 @@ module boreledger.drivers {
   exports boreledger.drivers.file;
   exports boreledger.drivers.framer;
   exports boreledger.drivers.gauge;
+  exports boreledger.drivers.learn;
   exports boreledger.drivers.line;
   exports boreledger.drivers.pick;
   exports boreledger.drivers.profile;
