@@ -13,6 +13,7 @@ module boreledger.drivers {
   exports boreledger.drivers.learn;
   exports boreledger.drivers.line;
   exports boreledger.drivers.pick;
+  exports boreledger.drivers.practice;
   exports boreledger.drivers.profile;
   exports boreledger.drivers.queue;
   exports boreledger.drivers.serial;

@@ -32,6 +32,11 @@ public final class StoredJobs {
     this.view = view;
   }
 
+  /** The names of the jobs that were gauged, the first gauged first. */
+  public List<String> names() throws LedgerFault {
+    return names(StoredSession.all(view));
+  }
+
   /**
    * The results of one job.
    *
@@ -40,7 +45,7 @@ public final class StoredJobs {
    */
   public JobResults results(String jobName) throws LedgerFault, UsageProblem {
     List<StoredSession> all = StoredSession.all(view);
-    List<String> names = all.stream().map(each -> each.opened().jobName()).distinct().toList();
+    List<String> names = names(all);
     if (names.isEmpty()) {
       throw new UsageProblem(NO_SESSION);
     }
@@ -123,6 +128,10 @@ public final class StoredJobs {
   private Document document(String role, String sha256) throws LedgerFault {
     return view.document(sha256)
         .orElseThrow(() -> new LedgerFault("the ledger lacks its " + role + " " + sha256));
+  }
+
+  private static List<String> names(List<StoredSession> sessions) {
+    return sessions.stream().map(each -> each.opened().jobName()).distinct().toList();
   }
 
   private static String theOnly(List<String> names) throws UsageProblem {

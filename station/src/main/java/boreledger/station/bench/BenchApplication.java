@@ -1,18 +1,30 @@
 package boreledger.station.bench;
 
+import boreledger.station.app.GaugingDesk;
+import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.Room;
+import boreledger.station.bench.memory.Memory;
+import boreledger.station.bench.memory.RememberedLook;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
+import boreledger.station.bench.model.HeldAnswers;
 import boreledger.station.bench.tone.SineTones;
-import boreledger.station.bench.view.BenchWindow;
+import boreledger.station.bench.view.BenchRoom;
+import boreledger.station.bench.window.StationWindow;
+import boreledger.station.session.Outcome;
+import java.io.IOException;
+import java.lang.System.Logger.Level;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Application;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 
-/** The bench as a JavaFX application. It is started by {@link #show}, never as a main class. */
+/** The station's window as a JavaFX application. It is started by {@link #show}. */
 public final class BenchApplication extends Application {
   private static final double NANOS_PER_S = 1e9;
   private static final AtomicReference<BenchWiring> WIRING = new AtomicReference<>();
@@ -28,7 +40,11 @@ public final class BenchApplication extends Application {
           // Once the window is closed, nobody waits for results.
           new ThreadPoolExecutor.DiscardPolicy());
   private final SineTones tones = new SineTones();
+  private final Appearance appearance = new Appearance();
+  private final Memory memory = Memory.ofThePerson();
+  private final RememberedLook look = new RememberedLook(memory);
   private BenchWiring wiring;
+  private GaugingDesk desk;
 
   /** Called by JavaFX. */
   public BenchApplication() {}
@@ -50,24 +66,67 @@ public final class BenchApplication extends Application {
   @Override
   public void start(Stage stage) {
     wiring = WIRING.get();
-    BenchServices services = new BenchServices(wiring.results(), wiring.answers(), tones);
     BenchModel model =
         new BenchModel(
-            services, new ScreenExecutor(), background, () -> System.nanoTime() / NANOS_PER_S);
-    new BenchWindow(model, stage).show();
-    wiring.ready().accept(model);
+            new BenchServices(wiring.workshop()::latestResults, new Answers(), tones),
+            new ScreenExecutor(),
+            background,
+            () -> System.nanoTime() / NANOS_PER_S);
+    desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
+    look.restore(appearance);
+    appearance.unit().subscribe(model::showIn);
+    StationWindow window = new StationWindow(model, rooms(model), appearance, stage);
+    look.restore(stage, BenchApplication::canBeSeen);
+    stage.setOnHiding(hiding -> look.keep(appearance, stage));
+    window.show();
+    model.askForResults();
+    if (wiring.first() != null) {
+      desk.begin(wiring.first());
+    }
   }
 
   @Override
   public void stop() {
-    wiring.closed().run();
+    desk.stop();
+    wiring.closed().accept(desk);
     background.shutdown();
     tones.close();
+    remember();
+  }
+
+  private List<Room> rooms(BenchModel model) {
+    return List.of(BenchRoom.of(model));
+  }
+
+  private void remember() {
+    try {
+      memory.save();
+    } catch (IOException e) {
+      System.Logger log = System.getLogger(BenchApplication.class.getName());
+      log.log(Level.WARNING, "the window's place could not be remembered", e);
+    }
+  }
+
+  private static boolean canBeSeen(double[] place) {
+    return !Screen.getScreensForRectangle(place[0], place[1], place[2], place[3]).isEmpty();
   }
 
   private static Thread thread(Runnable task) {
     Thread thread = new Thread(task, "bench results");
     thread.setDaemon(true);
     return thread;
+  }
+
+  /** Tells the desk what a person answers. */
+  private final class Answers implements HeldAnswers {
+    @Override
+    public void confirm(Outcome.Held held) {
+      desk.confirm(held);
+    }
+
+    @Override
+    public void leave(Outcome.Held held) {
+      // It stands in the ledger as a refused sample already, and its position still waits.
+    }
   }
 }

@@ -42,7 +42,7 @@ final class BenchCommand implements Callable<Integer> {
     LiveRequest request = live.request(file);
     try (LiveGauging gauging = LiveGauging.prepare(request)) {
       answer.tell("ledger " + file);
-      JobResults results = Window.show(file, gauging::run, new ProgressLines(answer));
+      JobResults results = Window.show(file, gauging::run, new ProgressLines(answer)).orElseThrow();
       answer.print(results, ResultsText.of(results));
       return ExitStatus.attentionIf(results.attention());
     }

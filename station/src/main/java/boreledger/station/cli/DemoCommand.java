@@ -55,7 +55,8 @@ final class DemoCommand implements Callable<Integer> {
     JobResults results =
         window
             ? Window.show(
-                demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+                    demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+                .orElseThrow()
             : demo.play(Pace::asFastAsRead, new Play(lines));
     answer.print(results, ResultsText.of(results));
     return ExitStatus.attentionIf(results.attention());

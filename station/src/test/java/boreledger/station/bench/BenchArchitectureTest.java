@@ -71,12 +71,12 @@ class BenchArchitectureTest {
         .that()
         .resideInAPackage("..bench.view..")
         .and()
-        .doNotHaveSimpleName("BenchWindow")
+        .doNotHaveSimpleName("BenchRoom")
         .and()
         .areTopLevelClasses()
         .should()
         .notBePublic()
-        .because("the window is all that others need")
+        .because("the room is all that others need")
         .check(BENCH);
   }
 }

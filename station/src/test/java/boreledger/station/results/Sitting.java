@@ -2,6 +2,7 @@ package boreledger.station.results;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
+import boreledger.station.job.Job;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionOpened;
@@ -118,6 +119,11 @@ final class Sitting {
   Sitting refused(String why) {
     refused.add(new SampleRefused(2, tS, STARTED, "ff", null, why));
     return this;
+  }
+
+  /** The job that the session was opened with. */
+  Job job() {
+    return job.job();
   }
 
   GaugeProfile gauge() {

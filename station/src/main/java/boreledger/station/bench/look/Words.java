@@ -1,14 +1,14 @@
-package boreledger.station.bench.view;
+package boreledger.station.bench.look;
 
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 
 /** Makes labels. */
-final class Words {
+public final class Words {
   private Words() {}
 
   /** A label that wraps rather than being cut off, found by its id. */
-  static Label label(String id, String... styles) {
+  public static Label label(String id, String... styles) {
     Label label = new Label();
     label.setId(id);
     label.setWrapText(true);
@@ -18,7 +18,7 @@ final class Words {
   }
 
   /** A label with words in it that never change. */
-  static Label fixed(String words, String... styles) {
+  public static Label fixed(String words, String... styles) {
     Label label = new Label(words);
     label.getStyleClass().addAll(styles);
     label.setMinSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);

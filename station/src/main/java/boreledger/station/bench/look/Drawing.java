@@ -1,4 +1,4 @@
-package boreledger.station.bench.view;
+package boreledger.station.bench.look;
 
 import java.util.Locale;
 import javafx.scene.AccessibleRole;
@@ -8,8 +8,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Shape;
 
 /** A picture made of shapes, drawn anew when what it shows or its size changes. */
-abstract class Drawing extends Region {
-  Drawing(String id) {
+public abstract class Drawing extends Region {
+  /** An empty picture, found by its id. */
+  protected Drawing(String id) {
     setId(id);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setMinSize(0, 0);
@@ -18,7 +19,7 @@ abstract class Drawing extends Region {
   }
 
   /** Draws again if there is room to draw in. */
-  final void redraw() {
+  protected final void redraw() {
     getChildren().clear();
     if (getWidth() > 1 && getHeight() > 1) {
       draw(getWidth(), getHeight());
@@ -26,9 +27,10 @@ abstract class Drawing extends Region {
   }
 
   /** Draws into an empty area, in pixels from its upper left corner. */
-  abstract void draw(double width, double height);
+  protected abstract void draw(double width, double height);
 
-  final <T extends Shape> T add(T shape, String... styles) {
+  /** Adds a shape with its style classes. */
+  protected final <T extends Shape> T add(T shape, String... styles) {
     shape.getStyleClass().addAll(styles);
     shape.setManaged(false);
     getChildren().add(shape);
@@ -36,7 +38,7 @@ abstract class Drawing extends Region {
   }
 
   /** Words in a box, centred from top to bottom. */
-  final Label addWords(
+  protected final Label addWords(
       String words, double x, double y, double width, double height, String... styles) {
     Label label = new Label(words);
     label.getStyleClass().addAll(styles);
@@ -46,7 +48,8 @@ abstract class Drawing extends Region {
     return label;
   }
 
-  static void sizeOf(Node words, double px) {
+  /** Sets the size of words, in pixels. */
+  protected static void sizeOf(Node words, double px) {
     words.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx", px));
   }
 }

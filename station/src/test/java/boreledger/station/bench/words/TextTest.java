@@ -1,4 +1,4 @@
-package boreledger.station.bench.model;
+package boreledger.station.bench.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

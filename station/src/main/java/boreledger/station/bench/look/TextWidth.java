@@ -1,4 +1,4 @@
-package boreledger.station.bench.view;
+package boreledger.station.bench.look;
 
 import java.util.Collection;
 import javafx.scene.text.Font;
@@ -6,21 +6,23 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 
 /** How wide words are in em of the default font, the one that the style leaves in place. */
-final class TextWidth {
+public final class TextWidth {
   private static final double PROBE_PX = 100;
 
   private TextWidth() {}
 
-  static double em(String words) {
+  /** In the normal weight. */
+  public static double em(String words) {
     return em(words, FontWeight.NORMAL);
   }
 
-  static double boldEm(String words) {
+  /** In bold. */
+  public static double boldEm(String words) {
     return em(words, FontWeight.BOLD);
   }
 
   /** The widest of several words in bold; 0 when there are none. */
-  static double widestBoldEm(Collection<String> words) {
+  public static double widestBoldEm(Collection<String> words) {
     return words.stream().mapToDouble(TextWidth::boldEm).max().orElse(0);
   }
 

@@ -1,4 +1,4 @@
-package boreledger.station.bench.model;
+package boreledger.station.bench.words;
 
 import java.text.MessageFormat;
 import java.util.Locale;
@@ -12,6 +12,8 @@ public enum Text {
   ROOM_BENCH,
   /** A room on the rail, for screen readers: name, then shown or not. */
   ROOM_SHOWN,
+  /** A room on the rail: name, then its number. */
+  ROOM_KEY,
   /** The window's title: job, then what is gauged. */
   WINDOW_TITLE,
 
@@ -155,6 +157,10 @@ public enum Text {
   SOUND_OFF,
   LIGHT_DARK,
   LIGHT_BRIGHT,
+  LIGHT_SUN,
+  UNIT_OF_JOB,
+  UNIT_MM,
+  UNIT_IN,
   SCREEN_WINDOW,
   SCREEN_FULL;
 

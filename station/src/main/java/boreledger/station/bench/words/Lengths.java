@@ -1,4 +1,4 @@
-package boreledger.station.bench.model;
+package boreledger.station.bench.words;
 
 import boreledger.station.job.DisplayUnit;
 import java.math.BigDecimal;
@@ -62,12 +62,12 @@ public record Lengths(DisplayUnit unit) {
   }
 
   /** A plain number in as few decimals as it has. */
-  static String plain(double number) {
+  public static String plain(double number) {
     return plain(BigDecimal.valueOf(number));
   }
 
   /** How many digits stand before the point. */
-  int integerDigits(double mm) {
+  public int integerDigits(double mm) {
     return digits(mm).indexOf('.');
   }
 
