@@ -32,6 +32,9 @@ import picocli.CommandLine.RunLast;
       CaptureCommand.class,
       ReplayCommand.class,
       ResultsCommand.class,
+      AuditCommand.class,
+      SealCommand.class,
+      TakeBackCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class
