@@ -18,9 +18,12 @@ import boreledger.station.ledger.EntryBody.ReadingTaken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /** Computes a reading again from the raw bytes of its samples. Everything is compared exactly. */
 final class ReadingAgain {
+  private static final Pattern HEX = Pattern.compile("([0-9a-f]{2})+");
+
   private final GaugeProfile gauge;
   private final Decoder decoder;
 
@@ -38,7 +41,7 @@ final class ReadingAgain {
     }
     String rule = gauge.pick().rule();
     compare("the rule", reading.rule(), rule, differences);
-    if (samples.isEmpty()) {
+    if (reading.samples().isEmpty()) {
       differences.add("no sample to compute it from");
     } else if (samples.size() == reading.samples().size()) {
       pick(reading, PickRules.again(gauge, samples), differences);
@@ -62,6 +65,9 @@ final class ReadingAgain {
 
   /** The sample; null when the bytes are anything but one frame. */
   private Decoded decode(KeptSample kept) {
+    if (!HEX.matcher(kept.raw()).matches()) {
+      return null;
+    }
     Framer framer = Framers.of(gauge.frame());
     List<FrameEvent> events = new ArrayList<>();
     events.addAll(framer.feed(new LineEvent.Chunk(kept.tS(), Bytes.ofHex(kept.raw()))));
