@@ -28,10 +28,7 @@ final class CheckTables {
 
   private static CheckSpec check(Table table, FramePlace place) throws FileProblem {
     CheckSpec.Sum sum = sum(table);
-    ByteOrder order =
-        sum instanceof CheckSpec.Cyclic
-            ? table.required("byte_order").oneOf(NumberKeys.ORDERS)
-            : ByteOrder.BIG_ENDIAN;
+    ByteOrder order = byteOrder(table, sum);
     Optional<Value> as = table.optional("as");
     boolean asHexText = as.isPresent() && as.get().oneOf(AS_HEX_TEXT);
     int from = place.boundary(table, "from");
@@ -41,6 +38,14 @@ final class CheckTables {
     }
     int bytes = asHexText ? 2 * sum.bytes() : sum.bytes();
     return new CheckSpec(sum, from, to, place.at(table, "at", bytes), asHexText, order);
+  }
+
+  private static ByteOrder byteOrder(Table table, CheckSpec.Sum sum) throws FileProblem {
+    boolean wanted = sum.bytes() > 1;
+    boolean given = sum instanceof CheckSpec.Cyclic && table.has("byte_order");
+    return wanted || given
+        ? table.required("byte_order").oneOf(NumberKeys.ORDERS)
+        : ByteOrder.BIG_ENDIAN;
   }
 
   private static CheckSpec.Sum sum(Table table) throws FileProblem {

@@ -27,6 +27,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
  */
 final class Asking {
   private static final double TRIGGER_NOTICED_S = 0.02;
+  // So that sums of decimal times compare as decimals: 0.1 + 0.1 + 0.1 is above 0.3.
+  private static final double ROUNDING_S = 1e-6;
 
   private final AskSpec spec;
   private final double everyS;
@@ -64,7 +66,8 @@ final class Asking {
 
   /** Gives up an answer that is overdue; what is to be told of it. */
   Optional<Rejected> overdue(double nowS) {
-    if (!awaiting || nowS - sentS < spec.answerWithinMs() / 1000 || !isLineFree(nowS)) {
+    boolean inTime = isBefore(nowS, sentS + spec.answerWithinMs() / 1000);
+    if (!awaiting || inTime || !isLineFree(nowS)) {
       return Optional.empty();
     }
     awaiting = false;
@@ -79,12 +82,13 @@ final class Asking {
 
   /** The request to be sent now, if one is; it counts as sent then. */
   Optional<Bytes> due(double nowS) {
-    if (awaiting || !isLineFree(nowS) || nowS < dueS && !triggered.get()) {
+    boolean isEarly = isBefore(nowS, dueS);
+    if (awaiting || !isLineFree(nowS) || isEarly && !triggered.get()) {
       return Optional.empty();
     }
     triggered.set(false);
-    if (nowS >= dueS) {
-      dueS = Math.max(dueS, nowS - everyS) + everyS;
+    if (!isEarly) {
+      dueS = isBefore(nowS, dueS + everyS) ? dueS + everyS : nowS + everyS;
     }
     sentS = nowS;
     awaiting = true;
@@ -98,11 +102,16 @@ final class Asking {
     if (awaiting) {
       untilS = sentS + spec.answerWithinMs() / 1000 - nowS;
     }
-    double ms = Math.ceil(1000 * Math.max(untilS, heardS + spec.pauseMs() / 1000 - nowS));
+    double longerS = Math.max(untilS, heardS + spec.pauseMs() / 1000 - nowS);
+    double ms = Math.ceil(1000 * (longerS - ROUNDING_S));
     return Duration.ofMillis((long) Math.max(1, Math.min(ms, most.toMillis())));
   }
 
   private boolean isLineFree(double nowS) {
-    return nowS - heardS >= spec.pauseMs() / 1000;
+    return !isBefore(nowS, heardS + spec.pauseMs() / 1000);
+  }
+
+  private static boolean isBefore(double nowS, double thenS) {
+    return nowS < thenS - ROUNDING_S;
   }
 }
