@@ -18,7 +18,7 @@ enum Hearing {
   /** Bytes that may be a gauge's or the noise of a wrong setting. */
   BYTES;
 
-  private static final int LEAST_TEXT = 4;
+  private static final int LEAST_TEXT = 5;
 
   /** The verdict on bytes heard with eight data bits and no parity. */
   static Hearing of(Bytes heard) {
@@ -57,7 +57,7 @@ enum Hearing {
     return new LineSettings(line.baud(), 7, parity, line.stopBits(), line.dtr(), line.rts());
   }
 
-  /** Whether the lower seven bits are mostly digits and other characters one can read. */
+  /** Whether the lower seven bits are characters one can read, digits among them. */
   private static boolean isText(Bytes heard) {
     int readable = 0;
     int digits = 0;
@@ -67,6 +67,6 @@ enum Hearing {
       readable += low >= ' ' && low < 0x7f || control ? 1 : 0;
       digits += low >= '0' && low <= '9' ? 1 : 0;
     }
-    return heard.size() >= LEAST_TEXT && readable == heard.size() && 4 * digits >= heard.size();
+    return heard.size() >= LEAST_TEXT && readable == heard.size() && 8 * digits >= heard.size();
   }
 }
