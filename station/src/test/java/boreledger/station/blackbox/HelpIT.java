@@ -33,7 +33,8 @@ class HelpIT {
         "figure stability",
         "figure oversize",
         "figure rock",
-        "gauge check"
+        "gauge check",
+        "gauge learn"
       })
   void eachCommandExplainsItselfWithAnExample(String command) {
     List<String> args = new ArrayList<>(List.of(command.split(" ")));

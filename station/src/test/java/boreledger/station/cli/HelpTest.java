@@ -47,6 +47,7 @@ class HelpTest {
                 "figure tilt",
                 "gauge",
                 "gauge check",
+                "gauge learn",
                 "ports",
                 "replay",
                 "results")),
