@@ -82,13 +82,19 @@ final class LiveOptions {
   @Option(names = "--new", description = "Open a new session even if one is unfinished.")
   private boolean fresh;
 
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Also write what the line delivers into a new capture file, for replay.")
+  private Path record;
+
   Path job() {
     return job;
   }
 
   LiveRequest request(Path ledger) throws UsageProblem {
     return new LiveRequest(
-        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh);
+        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
   }
 
   private LiveChoice listening() throws UsageProblem {
