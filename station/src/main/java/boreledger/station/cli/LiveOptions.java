@@ -30,7 +30,10 @@ final class LiveOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description = "The serial port, any path, links included; or tcp://host:port.")
+      description = {
+        "The serial port, any path, links included; tcp://host:port for a serial device server;",
+        "or keyboard, for a gauge that types its values as lines of standard input."
+      })
   private String port;
 
   @Option(
