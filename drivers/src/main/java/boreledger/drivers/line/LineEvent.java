@@ -10,6 +10,11 @@ public sealed interface LineEvent {
   /** When it happened, in seconds on the line's clock. */
   double tS();
 
+  /** Whether nothing can come after it. */
+  default boolean isLast() {
+    return false;
+  }
+
   /** Bytes arrived; a chunk is cut wherever the wire happened to pause and means nothing itself. */
   record Chunk(double tS, Bytes bytes) implements LineEvent {}
 
@@ -32,5 +37,18 @@ public sealed interface LineEvent {
   record Back(double tS, String how) implements LineEvent {}
 
   /** No more will ever come: the capture is played out, or the line was closed from this side. */
-  record End(double tS) implements LineEvent {}
+  record End(double tS) implements LineEvent {
+    @Override
+    public boolean isLast() {
+      return true;
+    }
+  }
+
+  /** The line broke: no more will come, and what was being said may have been cut short. */
+  record Cut(double tS) implements LineEvent {
+    @Override
+    public boolean isLast() {
+      return true;
+    }
+  }
 }

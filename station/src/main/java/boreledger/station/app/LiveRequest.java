@@ -23,6 +23,19 @@ public record LiveRequest(
     Path ledger,
     boolean fresh,
     Path record) {
+  /** A request that records nothing. */
+  public LiveRequest(
+      Path job,
+      LiveChoice listening,
+      Measure measure,
+      String ring,
+      Double settingTempC,
+      Double blockTempC,
+      Path ledger,
+      boolean fresh) {
+    this(job, listening, measure, ring, settingTempC, blockTempC, ledger, fresh, null);
+  }
+
   /** A gauge on a port, which is waited for when it goes away; nothing is recorded. */
   public LiveRequest(
       Path job,

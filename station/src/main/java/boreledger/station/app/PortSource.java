@@ -14,6 +14,7 @@ import boreledger.drivers.serial.SerialLine;
 import boreledger.drivers.serial.SerialOpening;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /** A gauge on a serial or network port, or one that types into this program's standard input. */
 final class PortSource implements LiveSource {
@@ -54,18 +55,38 @@ final class PortSource implements LiveSource {
   @Override
   public Line open(SittingClock clock) throws LineFault {
     if (typed) {
-      return keyboard(clock);
-    } else if (network != null) {
-      return waits ? TcpLine.lasting(network, clock::nowTS) : TcpLine.open(network, clock::nowTS);
+      return keyboard(gauge, clock::nowTS);
+    } else if (!waits) {
+      return once(port, network, gauge, clock::nowTS);
     }
-    return waits
+    return network == null
         ? SerialOpening.lasting(port, gauge.line(), clock::nowTS)
-        : SerialLine.open(port, gauge.line(), clock::nowTS);
+        : TcpLine.lasting(network, clock::nowTS);
+  }
+
+  /**
+   * Opens the line of a port, which is not waited for when it goes.
+   *
+   * @throws UsageProblem if a network address cannot be one
+   */
+  static Line open(String port, GaugeProfile gauge, DoubleSupplier clockS)
+      throws LineFault, UsageProblem {
+    if (port.equals(KEYBOARD)) {
+      return keyboard(gauge, clockS);
+    }
+    return once(port, port.startsWith(TcpAddress.SCHEME) ? address(port) : null, gauge, clockS);
   }
 
   @Override
   public Consumer<GaugingEvent> listener() {
     return event -> {};
+  }
+
+  private static Line once(
+      String port, TcpAddress network, GaugeProfile gauge, DoubleSupplier clockS) throws LineFault {
+    return network == null
+        ? SerialLine.open(port, gauge.line(), clockS)
+        : TcpLine.open(network, clockS);
   }
 
   private static TcpAddress address(String text) throws UsageProblem {
@@ -76,8 +97,8 @@ final class PortSource implements LiveSource {
     }
   }
 
-  private Line keyboard(SittingClock clock) {
-    KeyboardLine line = new KeyboardLine(ending(gauge.frame()), clock::nowTS);
+  private static Line keyboard(GaugeProfile gauge, DoubleSupplier clockS) {
+    KeyboardLine line = new KeyboardLine(ending(gauge.frame()), clockS);
     new TypedLines(System.in, line).start();
     return line;
   }
