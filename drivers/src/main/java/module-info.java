@@ -11,6 +11,7 @@ module boreledger.drivers {
   exports boreledger.drivers.file;
   exports boreledger.drivers.framer;
   exports boreledger.drivers.gauge;
+  exports boreledger.drivers.keyboard;
   exports boreledger.drivers.learn;
   exports boreledger.drivers.line;
   exports boreledger.drivers.net;

@@ -99,7 +99,7 @@ class BreakTest {
 
   @Test
   void rockingThatIsCutShortIsNoReadingAndRockingAgainIs() throws Exception {
-    PracticeLine line = new PracticeLine(1, true, Pace.times(200), 0);
+    PracticeLine line = new PracticeLine(5, true, Pace.times(200), 0);
     List<LineEvent> events = new ArrayList<>(visit(line));
     while (valueMm(events.get(events.size() - 1)) > 1) {
       events.remove(events.size() - 1);

@@ -30,7 +30,10 @@ final class LiveOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description = "The serial port, any path, links included; or tcp://host:port.")
+      description = {
+        "The serial port, any path, links included; tcp://host:port for a serial device server;",
+        "or keyboard, for a gauge that types its values as lines of standard input."
+      })
   private String port;
 
   @Option(
@@ -82,13 +85,19 @@ final class LiveOptions {
   @Option(names = "--new", description = "Open a new session even if one is unfinished.")
   private boolean fresh;
 
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Also write what the line delivers into a new capture file, for replay.")
+  private Path record;
+
   Path job() {
     return job;
   }
 
   LiveRequest request(Path ledger) throws UsageProblem {
     return new LiveRequest(
-        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh);
+        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
   }
 
   private LiveChoice listening() throws UsageProblem {

@@ -216,7 +216,8 @@ class LiveGaugingOnAPortTest {
         20.0,
         20.0,
         bench.ledger(),
-        false);
+        false,
+        null);
   }
 
   /** The gauge says its next word as soon as the one before was acknowledged. */
