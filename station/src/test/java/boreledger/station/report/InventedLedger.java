@@ -215,7 +215,7 @@ final class InventedLedger {
           name = "%s"
           material = "ductile-iron"
           travel_mm = [9.0, 113.0]
-          gap_min_mm = 0.30
+          gap_min_mm = 0.40
           gap_max_mm = 0.75
           %s
           depths_mm = %s
