@@ -95,8 +95,7 @@ public final class Demo {
   }
 
   private static Path samples() throws UsageProblem {
-    String home = System.getProperty(HOME);
-    Path samples = Path.of(home == null ? "." : home).resolve("sample-captures");
+    Path samples = Folders.samples();
     if (!Files.exists(samples.resolve(JOB))) {
       throw new UsageProblem(
           samples + ": the sample captures are not here; start the program by bin/boreledger");

@@ -32,6 +32,11 @@ public final class StoredJobs {
     this.view = view;
   }
 
+  /** The names of the jobs that were gauged, the first gauged first. */
+  public List<String> names() throws LedgerFault {
+    return names(StoredSession.all(view));
+  }
+
   /**
    * The results of one job.
    *
@@ -50,7 +55,7 @@ public final class StoredJobs {
    */
   public JobSessions sessions(String jobName) throws LedgerFault, UsageProblem {
     List<StoredSession> all = StoredSession.all(view);
-    List<String> names = all.stream().map(each -> each.opened().jobName()).distinct().toList();
+    List<String> names = names(all);
     if (names.isEmpty()) {
       throw new UsageProblem(NO_SESSION);
     }
@@ -78,7 +83,7 @@ public final class StoredJobs {
   /** The results of some sessions, all of one job. */
   public JobResults results(List<Long> sessions) throws LedgerFault {
     return JobComputing.of(
-        sessionsOf(StoredSession.all(view), session -> sessions.contains(session.id())));
+        sessionsOf(StoredSession.some(view, sessions::contains), session -> true));
   }
 
   private JobSessions sessionsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
@@ -133,6 +138,10 @@ public final class StoredJobs {
   private Document document(String role, String sha256) throws LedgerFault {
     return view.document(sha256)
         .orElseThrow(() -> new LedgerFault("the ledger lacks its " + role + " " + sha256));
+  }
+
+  private static List<String> names(List<StoredSession> sessions) {
+    return sessions.stream().map(each -> each.opened().jobName()).distinct().toList();
   }
 
   private static String theOnly(List<String> names) throws UsageProblem {

@@ -33,6 +33,9 @@ import picocli.CommandLine.RunLast;
       ReplayCommand.class,
       ResultsCommand.class,
       ReportCommand.class,
+      AuditCommand.class,
+      SealCommand.class,
+      TakeBackCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class

@@ -58,7 +58,8 @@ final class DemoCommand implements Callable<Integer> {
     JobResults results =
         window
             ? Window.show(
-                demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+                    demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+                .orElseThrow()
             : demo.play(Pace::asFastAsRead, new Play(lines));
     answer.tell("build sheet " + demo.sheetFile());
     answer.print(results, ResultsText.of(results) + "Build sheet " + demo.sheetFile());

@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.BoreResults.PositionResult;
