@@ -57,7 +57,7 @@ public final class ReportFile {
                   request.by(),
                   clock.instant(),
                   Version.PROGRAM,
-                  null));
+                  SealWords.of(view)));
       save(sheet.pdf());
       return new ReportAnswer(
           request.out().toString(),
