@@ -49,6 +49,7 @@ class HelpTest {
                 "gauge check",
                 "ports",
                 "replay",
+                "report",
                 "results")),
         all::toString);
   }
