@@ -12,7 +12,10 @@ import boreledger.station.results.JobResults;
 import boreledger.station.results.JobSessions;
 import boreledger.station.session.Version;
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Clock;
@@ -57,7 +60,7 @@ public final class ReportFile {
                   request.by(),
                   clock.instant(),
                   Version.PROGRAM,
-                  null));
+                  SealWords.of(view)));
       save(sheet.pdf());
       return new ReportAnswer(
           request.out().toString(),
@@ -118,8 +121,17 @@ public final class ReportFile {
   private UsageProblem cannotWrite(IOException e) {
     return new UsageProblem(
         request.out()
-            + ": cannot be written ("
-            + e.getClass().getSimpleName()
-            + "); name a file in a folder that is there and may be written to");
+            + ": cannot be written, "
+            + why(e)
+            + "; name a file in a folder that is there and may be written to");
+  }
+
+  private static String why(IOException e) {
+    if (e instanceof NoSuchFileException) {
+      return "there is no such folder";
+    } else if (e instanceof AccessDeniedException) {
+      return "the system does not allow it";
+    }
+    return e instanceof FileAlreadyExistsException ? "it is there by now" : e.getMessage();
   }
 }

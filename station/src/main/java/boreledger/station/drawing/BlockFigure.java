@@ -5,7 +5,6 @@ import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The block from above: every cylinder with its number and its state, by word and by outline. */
 public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) implements Figure {
@@ -38,13 +37,18 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
     return new Cylinder(results.cylinder(), BoreState.of(results.bore()), look);
   }
 
+  /** How many cylinders stand beside each other; two banks are half a cylinder apart. */
+  public double columns() {
+    return arrangement == Arrangement.INLINE ? cylinders.size() : (cylinders.size() + 1) / 2 + 0.5;
+  }
+
   @Override
   public void draw(Pen pen, Area area, double size) {
     boolean oneRow = arrangement == Arrangement.INLINE;
     Area room = area.inside(0, 0, 0, oneRow ? 0 : 1.5 * size);
     int rows = oneRow ? 1 : 2;
-    double columns = oneRow ? cylinders.size() : (cylinders.size() + 1) / 2 + 0.5;
-    double pitch = room.width() / columns;
+    double pitch = room.width() / columns();
+    double fitting = fitting(pen, 0.9 * pitch, size);
     double height = Math.min(room.height() / rows, pitch + 3.4 * size);
     double top = room.y() + (room.height() - rows * height) / 2;
     Area block = new Area(room.x(), top, room.width(), rows * height);
@@ -58,12 +62,23 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
       double column = oneRow ? i : i / 2 + 0.5 * (i % 2);
       double y = top + (oneRow ? 0 : i % 2) * height;
       Area cell = new Area(room.x() + column * pitch, y, pitch, height);
-      cylinder(pen, cell.inside(0.03 * pitch, 0, 0.03 * pitch, 0), size, cylinders.get(i));
+      cylinder(pen, cell, fitting, cylinders.get(i));
     }
     if (!oneRow) {
       Point at = new Point(area.x(), area.bottom() - 0.3 * size);
       pen.text(BANKS, at, Anchor.LEFT, size, Role.QUIET);
     }
+  }
+
+  /** The same size for the words of every cylinder. */
+  private double fitting(Pen pen, double width, double size) {
+    double widest =
+        cylinders.stream()
+            .flatMap(each -> each.words().stream())
+            .mapToDouble(each -> pen.width(each, size))
+            .max()
+            .orElse(0);
+    return widest > width ? size * width / widest : size;
   }
 
   private static void cylinder(Pen pen, Area cell, double size, Cylinder cylinder) {
@@ -74,32 +89,26 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
     String number = Integer.toString(cylinder.number());
     double tall = 0.9 * radius;
     pen.text(number, centre.plus(0, 0.36 * tall), Anchor.CENTRE, tall, Role.INK);
-    double widest =
-        Stream.concat(Stream.of(""), cylinder.words().stream())
-            .mapToDouble(each -> pen.width(each, size))
-            .max()
-            .orElse(0);
-    double fitting = widest > cell.width() ? size * cell.width() / widest : size;
     double y = room.bottom() + 1.1 * size;
     for (String words : cylinder.words()) {
-      pen.text(words, new Point(centre.x(), y), Anchor.CENTRE, fitting, Role.INK);
+      pen.text(words, new Point(centre.x(), y), Anchor.CENTRE, size, Role.INK);
       y += 1.25 * size;
     }
   }
 
-  /** One ring: within. Two rings: beyond. Broken rings: what is not known, by its kind. */
+  /** One circle: within. Two: beyond. A broken one inside: undecided. Broken: not known. */
   private static void outline(Pen pen, Point centre, double radius, double size, BoreState state) {
     Role role = state == BoreState.BEYOND ? Role.ATTENTION : Role.INK;
     Dash dash =
         switch (state) {
-          case BEYOND, WITHIN -> Dash.SOLID;
-          case UNDECIDED -> Dash.DASHED;
+          case BEYOND, WITHIN, UNDECIDED -> Dash.SOLID;
           case INCOMPLETE, NO_LIMITS -> Dash.DASH_DOT;
           case NOT_GAUGED -> Dash.DOTTED;
         };
     pen.circle(centre, radius, new Stroke(role, 0.16 * size, dash));
     if (state == BoreState.BEYOND || state == BoreState.UNDECIDED) {
-      pen.circle(centre, 0.86 * radius, new Stroke(role, 0.16 * size, dash));
+      Dash inner = state == BoreState.BEYOND ? Dash.SOLID : Dash.DOTTED;
+      pen.circle(centre, 0.84 * radius, new Stroke(role, 0.16 * size, inner));
     }
   }
 }

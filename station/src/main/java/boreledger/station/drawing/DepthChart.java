@@ -1,7 +1,8 @@
 package boreledger.station.drawing;
 
+import boreledger.station.drawing.MarkLabels.Label;
+import boreledger.station.drawing.MarkLabels.Wanted;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -40,12 +41,13 @@ final class DepthChart {
     Ticks down = Ticks.of(depths, Math.max(2, (int) (area.height() / (3.2 * size))));
     double left = 2.6 * size + widest(down.labels());
     Area inner = area.inside(left, 0, 0.6 * size, 3.1 * size);
-    MarkLabels labels = place(marks, area, inner);
-    this.plot = inner.inside(0, 1.35 * size * labels.rows() + 0.5 * size, 0, 0);
+    List<Label> labels = place(marks, area, inner);
+    int rows = labels.stream().mapToInt(label -> label.row() + 1).max().orElse(0);
+    this.plot = inner.inside(0, 1.35 * size * rows + 0.5 * size, 0, 0);
     down(down, area);
     across(area, title);
     marks.forEach(this::mark);
-    labels.labels().forEach(this::label);
+    labels.forEach(this::label);
   }
 
   /** Where a length at a depth stands. */
@@ -74,22 +76,28 @@ final class DepthChart {
     return labels.stream().mapToDouble(each -> pen.width(each, size)).max().orElse(0);
   }
 
-  private MarkLabels place(List<ValueMark> marks, Area area, Area inner) {
-    MarkLabels labels = new MarkLabels(area.x(), area.right(), 0.8 * size);
-    List<ValueMark> sorted = new ArrayList<>(marks);
-    sorted.sort(Comparator.comparingDouble(ValueMark::mm));
-    for (ValueMark mark : sorted) {
+  private List<Label> place(List<ValueMark> marks, Area area, Area inner) {
+    List<Wanted> wanted = new ArrayList<>();
+    for (ValueMark mark : marks) {
       double value = lengths.shown(mark.mm());
-      String words = mark.words() + " " + lengths.stated(mark.mm());
-      if (value < values.low()) {
-        words = "\u2190 " + words;
-      } else if (value > values.high()) {
-        words = words + " \u2192";
+      double share = values.share(value);
+      if (share < 0) {
+        wanted.add(wanted("\u2190 " + words(mark), area.x(), false));
+      } else if (share > 1) {
+        wanted.add(wanted(words(mark) + " \u2192", area.right(), false));
+      } else {
+        wanted.add(wanted(words(mark), inner.x() + inner.width() * share, true));
       }
-      double share = Math.max(0, Math.min(1, values.share(value)));
-      labels.add(words, inner.x() + inner.width() * share, pen.width(words, size));
     }
-    return labels;
+    return new MarkLabels(area.x(), area.right(), 0.8 * size).place(wanted);
+  }
+
+  private Wanted wanted(String words, double x, boolean leads) {
+    return new Wanted(words, x, pen.width(words, size), leads);
+  }
+
+  private String words(ValueMark mark) {
+    return mark.words() + " " + lengths.stated(mark.mm());
   }
 
   private void down(Ticks ticks, Area area) {
@@ -143,14 +151,16 @@ final class DepthChart {
     }
   }
 
-  private void label(MarkLabels.Label label) {
+  private void label(Label label) {
     double baseline = plot.y() - 0.75 * size - 1.35 * size * label.row();
     Point at = new Point(label.from(), baseline);
-    pen.text(label.words(), at, Anchor.LEFT, size, Role.LIMIT);
-    pen.line(
-        new Point(label.x(), baseline + 0.25 * size),
-        new Point(label.x(), plot.y()),
-        Stroke.solid(Role.LIMIT, 0.05 * size));
+    pen.text(label.wanted().words(), at, Anchor.LEFT, size, Role.LIMIT);
+    if (label.wanted().leads()) {
+      pen.line(
+          new Point(label.wanted().x(), baseline + 0.25 * size),
+          new Point(label.wanted().x(), plot.y()),
+          Stroke.solid(Role.LIMIT, 0.05 * size));
+    }
   }
 
   private Stroke grid() {

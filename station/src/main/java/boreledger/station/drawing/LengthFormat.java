@@ -18,6 +18,7 @@ public record LengthFormat(DisplayUnit unit) {
   private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
   private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
   private static final int MOST_DECIMALS = 6;
+  private static final int MOST_STATED_DECIMALS = 5;
 
   /** The unit's symbol. */
   public String symbol() {
@@ -39,8 +40,9 @@ public record LengthFormat(DisplayUnit unit) {
     if (uncertaintyMm == null || uncertaintyMm == 0) {
       return usualDecimals();
     }
-    int scale = exactly(uncertaintyMm).round(TWO_DIGITS).scale();
-    return Math.max(0, Math.min(MOST_DECIMALS, scale));
+    BigDecimal rounded = exactly(uncertaintyMm).round(TWO_DIGITS);
+    int decimals = rounded.scale() + TWO_DIGITS.getPrecision() - rounded.precision();
+    return Math.max(0, Math.min(MOST_DECIMALS, decimals));
   }
 
   /** A length without its unit; a dash when it is not known. */
@@ -75,11 +77,11 @@ public record LengthFormat(DisplayUnit unit) {
 
   /**
    * A length that somebody stated, such as a limit, without its unit: as many decimals as it has,
-   * at least three in millimetres and four in inches.
+   * at least three in millimetres and four in inches, at most five.
    */
   public String stated(double mm) {
     int least = unit == DisplayUnit.IN ? 4 : 3;
-    BigDecimal plain = exactly(mm).setScale(MOST_DECIMALS, RoundingMode.HALF_UP);
+    BigDecimal plain = exactly(mm).setScale(MOST_STATED_DECIMALS, RoundingMode.HALF_UP);
     BigDecimal bare = plain.signum() == 0 ? BigDecimal.ZERO : plain.stripTrailingZeros();
     return signed(bare.setScale(Math.max(least, bare.scale()), RoundingMode.UNNECESSARY), "");
   }

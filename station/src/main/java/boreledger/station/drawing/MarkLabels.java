@@ -4,75 +4,75 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Labels above a chart, each over its line, in as many rows as it takes to keep them apart. Row 0
- * stands next to the chart; a label of a higher row has a line down to the chart that crosses no
- * other label.
+ * Finds places for labels above a chart, in as few rows as keep them apart. Row 0 stands next to
+ * the chart. A label over a line of the chart has a lead down to it, which crosses no other label;
+ * one of something beyond the chart has none and stands at the edge.
+ *
+ * @param gap what stays free between neighbours of a row
  */
-final class MarkLabels {
-  private static final int MOST_ROWS = 8;
-
-  private final double left;
-  private final double right;
-  private final double gap;
-  private final List<Label> labels = new ArrayList<>();
+record MarkLabels(double left, double right, double gap) {
+  /** A label to be placed over {@code x}. */
+  record Wanted(String words, double x, double width, boolean leads) {}
 
   /**
    * A label in its place.
    *
-   * @param x where its line stands
    * @param from its left end
-   * @param to its right end
    */
-  record Label(String words, double x, double from, double to, int row) {
-    private boolean covers(double other, double gap) {
-      return other > from - gap && other < to + gap;
+  record Label(Wanted wanted, double from, int row) {
+    double to() {
+      return from + wanted.width();
     }
 
     private boolean meets(Label other, double gap) {
-      boolean overlap = from < other.to + gap && other.from < to + gap;
-      return row == other.row ? overlap : lower(other).covers(upper(other).x, 0);
-    }
-
-    private Label lower(Label other) {
-      return row < other.row ? this : other;
-    }
-
-    private Label upper(Label other) {
-      return row < other.row ? other : this;
+      if (row == other.row) {
+        return from < other.to() + gap && other.from < to() + gap;
+      }
+      Label upper = row > other.row ? this : other;
+      Label lower = row > other.row ? other : this;
+      double x = upper.wanted.x();
+      return upper.wanted.leads() && x > lower.from && x < lower.to();
     }
   }
 
-  /** Room for labels between two edges, with a gap between neighbours. */
-  MarkLabels(double left, double right, double gap) {
-    this.left = left;
-    this.right = right;
-    this.gap = gap;
+  /** A place for each; where leads cannot but cross labels, each has a row of its own. */
+  List<Label> place(List<Wanted> wanted) {
+    for (int rows = 1; rows <= wanted.size(); rows++) {
+      List<Label> labels = new ArrayList<>();
+      if (place(wanted, rows, labels)) {
+        return List.copyOf(labels);
+      }
+    }
+    List<Label> stacked = new ArrayList<>();
+    for (Wanted each : wanted) {
+      stacked.add(at(each, Anchor.CENTRE, stacked.size()));
+    }
+    return List.copyOf(stacked);
   }
 
-  /** Finds a place for a label over {@code x}. */
-  void add(String words, double x, double width) {
-    for (int row = 0; row < MOST_ROWS; row++) {
+  /** Tries every row and side for the next label, and takes it back when a later one fails. */
+  private boolean place(List<Wanted> wanted, int rows, List<Label> labels) {
+    if (labels.size() == wanted.size()) {
+      return true;
+    }
+    Wanted next = wanted.get(labels.size());
+    for (int row = 0; row < rows; row++) {
       for (Anchor anchor : new Anchor[] {Anchor.CENTRE, Anchor.LEFT, Anchor.RIGHT}) {
-        Label label = at(words, x, width, anchor, row);
+        Label label = at(next, anchor, row);
         if (labels.stream().noneMatch(each -> each.meets(label, gap))) {
           labels.add(label);
-          return;
+          if (place(wanted, rows, labels)) {
+            return true;
+          }
+          labels.remove(labels.size() - 1);
         }
       }
     }
-    labels.add(at(words, x, width, Anchor.CENTRE, rows()));
+    return false;
   }
 
-  List<Label> labels() {
-    return List.copyOf(labels);
-  }
-
-  int rows() {
-    return labels.stream().mapToInt(each -> each.row() + 1).max().orElse(0);
-  }
-
-  private Label at(String words, double x, double width, Anchor anchor, int row) {
-    double from = Math.max(left, Math.min(anchor.left(x, width), right - width));
-    return new Label(words, x, from, from + width, row);
+  private Label at(Wanted wanted, Anchor anchor, int row) {
+    double from = anchor.left(wanted.x(), wanted.width());
+    return new Label(wanted, Math.max(left, Math.min(from, right - wanted.width())), row);
   }
 }

@@ -22,6 +22,7 @@ public record RoundnessFigure(
   private static final double DRAWN_SHARE = 0.3;
   private static final double MOST_EXAGGERATION = 5000;
   private static final int STEP_DEG = 4;
+  private static final double LEAST_SHARE = 0.8;
 
   /** Takes a copy of the list. */
   public RoundnessFigure {
@@ -80,9 +81,10 @@ public record RoundnessFigure(
     int rows = (sections.size() + columns - 1) / columns;
     double width = grid.width() / columns;
     double height = Math.min(grid.height() / Math.max(1, rows), width + 2.6 * size);
+    double top = grid.y() + (grid.height() - rows * height) / 2;
     for (int i = 0; i < sections.size(); i++) {
       double x = grid.x() + i % columns * width;
-      double y = grid.y() + i / columns * height;
+      double y = top + i / columns * height;
       section(pen, new Area(x, y, width, height), size, sections.get(i));
     }
     double y = area.bottom() - notesHeight + 1.2 * size;
@@ -121,10 +123,7 @@ public record RoundnessFigure(
     String where = lengths.depth(section.depthMm()) + " " + lengths.symbol() + " deep";
     Point at = new Point(centre.x(), room.bottom() + 0.9 * size);
     pen.text(where, at, Anchor.CENTRE, fitting(pen, where, cell.width(), size), Role.INK);
-    String value =
-        section.outOfRoundMm() == null
-            ? "not all axes read"
-            : lengths.number(section.outOfRoundMm(), section.expandedUncertaintyMm());
+    String value = value(pen, section, cell.width(), size);
     double smaller = fitting(pen, value, cell.width(), size);
     pen.text(value, at.plus(0, 1.2 * size), Anchor.CENTRE, smaller, Role.INK);
   }
@@ -154,6 +153,18 @@ public record RoundnessFigure(
     double reach = radius * (1 + share);
     double rad = Math.toRadians(deg);
     return centre.plus(reach * Math.cos(rad), -reach * Math.sin(rad));
+  }
+
+  /** Without its uncertainty where there is no room to read it. */
+  private String value(Pen pen, RoundSection section, double width, double size) {
+    if (section.outOfRoundMm() == null) {
+      return "not all axes read";
+    }
+    Double uncertaintyMm = section.expandedUncertaintyMm();
+    String whole = lengths.number(section.outOfRoundMm(), uncertaintyMm);
+    return fitting(pen, whole, width, size) > LEAST_SHARE * size
+        ? whole
+        : lengths.number(section.outOfRoundMm(), lengths.decimals(uncertaintyMm));
   }
 
   private static double fitting(Pen pen, String words, double width, double size) {

@@ -94,6 +94,11 @@ public final class LedgerView implements AutoCloseable {
     return query("WHERE kind = 'session'");
   }
 
+  /** All seals, oldest first. */
+  public List<Entry> seals() throws LedgerFault {
+    return query("WHERE kind = 'seal'");
+  }
+
   /** Everything said in a session after its opening, oldest first. */
   public List<Entry> ofSession(long session) throws LedgerFault {
     return query("WHERE session = ?", session);

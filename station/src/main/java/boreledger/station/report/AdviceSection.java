@@ -58,7 +58,7 @@ final class AdviceSection {
   private List<String> row(CylinderAdviceResult cylinder) {
     return List.of(
         Integer.toString(cylinder.cylinder()),
-        cylinder.finishedMm() == null ? "-" : lengths.stated(cylinder.finishedMm()),
+        lengths.number(cylinder.finishedMm(), lengths.coarseDecimals()),
         lengths.number(cylinder.clearanceMm(), lengths.coarseDecimals()),
         cylinder.reasons().isEmpty()
             ? "honing would do"

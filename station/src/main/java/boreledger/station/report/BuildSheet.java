@@ -55,8 +55,10 @@ public final class BuildSheet {
     pages.add(new HeadSection(facts, type).pieces());
     pages.add(new GlanceSection(facts, type).pieces());
     pages.addTogether(new AdviceSection(facts.results().advice(), facts.lengths(), type).pieces());
-    pages.addTogether(
-        new ChoiceSection(facts.lengths(), type).pieces(facts.results().ringChoices()));
+    ChoiceSection choices = new ChoiceSection(facts.lengths(), type);
+    for (List<Piece> part : choices.parts(facts.results().ringChoices())) {
+      pages.addTogether(part);
+    }
     for (CylinderResults cylinder : facts.results().cylinders()) {
       for (List<Piece> part : new CylinderSection(facts, type).parts(cylinder)) {
         pages.addTogether(part);

@@ -12,7 +12,7 @@ record CheckWords(LengthFormat lengths, CheckResult check) {
     return switch (check.check()) {
       case "bore-min" -> "smallest diameter";
       case "bore-max" -> "largest diameter";
-      case "wear-limit" -> "largest diameter, wear";
+      case "wear-limit" -> "largest diameter (wear limit)";
       case "out-of-round" -> "out of round";
       case "clearance-min" -> "smallest piston clearance";
       case "clearance-max" -> "largest piston clearance";
@@ -42,8 +42,11 @@ record CheckWords(LengthFormat lengths, CheckResult check) {
     };
   }
 
-  /** How probable it is that the true value keeps the limit. */
+  /** How probable it is that the true value keeps the limit; a dash while that may change. */
   String sureness() {
+    if (check.state() == null) {
+      return "-";
+    }
     double probability = check.probabilityWithin();
     if (probability > 0.995) {
       return "more than 99 %";
@@ -55,7 +58,7 @@ record CheckWords(LengthFormat lengths, CheckResult check) {
 
   /** In one clause with its numbers, such as for a table of many bores. */
   String clause() {
-    return name() + " " + value() + " " + lengths.symbol() + ", " + limit() + ": " + verdict();
+    return name() + " " + value() + ", " + limit() + ": " + verdict();
   }
 
   /** What a person must mind; empty when the limit is surely kept or not yet decided about. */

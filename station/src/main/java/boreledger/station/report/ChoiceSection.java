@@ -24,20 +24,23 @@ final class ChoiceSection {
     this.type = type;
   }
 
-  List<Piece> pieces(List<KindChoice> kinds) {
-    List<Piece> pieces = new ArrayList<>();
-    if (!kinds.isEmpty()) {
-      pieces.addAll(type.heading("Which ring for which bore"));
-    }
+  /** A part for each kind of ring; the first one has the heading. */
+  List<List<Piece>> parts(List<KindChoice> kinds) {
+    List<List<Piece>> parts = new ArrayList<>();
     for (KindChoice kind : kinds) {
       RingChoice choice = kind.choice();
+      List<Piece> pieces = new ArrayList<>();
+      if (parts.isEmpty()) {
+        pieces.addAll(type.heading("Which ring for which bore"));
+      }
       pieces.addAll(type.subheading(kind.ring() + " rings"));
       pieces.addAll(type.table(COLUMNS, choice.assignment().stream().map(this::row).toList()));
       pieces.addAll(type.paragraph(sum(choice)));
       choice.without().forEach(words -> pieces.addAll(type.caution(words + ".")));
       choice.spare().forEach(words -> pieces.addAll(type.paragraph(words + ".")));
+      parts.add(pieces);
     }
-    return pieces;
+    return parts;
   }
 
   private List<String> row(Place place) {
@@ -49,12 +52,21 @@ final class ChoiceSection {
         lengths.number(place.removeMm(), decimals));
   }
 
+  private String saved(RingChoice choice, int decimals) {
+    if (choice.savedMm() == null) {
+      return "as gauged, fewer bores could be filled.";
+    } else if (choice.savedMm() == 0) {
+      return "the same as with each ring where it was gauged.";
+    }
+    return lengths.length(choice.savedMm(), decimals)
+        + " less than with each ring where it was gauged.";
+  }
+
   private String sum(RingChoice choice) {
     int decimals = lengths.usualDecimals();
-    String saved =
-        choice.savedMm() == null
-            ? "as gauged, fewer bores could be filled."
-            : lengths.length(choice.savedMm(), decimals) + " less than with the rings as gauged.";
-    return "To file in all: " + lengths.length(choice.totalRemoveMm(), decimals) + ", " + saved;
+    return "To file in all: "
+        + lengths.length(choice.totalRemoveMm(), decimals)
+        + ", "
+        + saved(choice, decimals);
   }
 }

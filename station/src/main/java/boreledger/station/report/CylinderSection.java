@@ -4,6 +4,7 @@ import boreledger.station.drawing.BoreProfileFigure;
 import boreledger.station.drawing.BoreState;
 import boreledger.station.drawing.LengthFormat;
 import boreledger.station.drawing.RoundnessFigure;
+import boreledger.station.job.GaugingOrder;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
@@ -12,6 +13,7 @@ import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** One cylinder: its diameters, checks and figures, then its rings. */
 final class CylinderSection {
@@ -53,17 +55,31 @@ final class CylinderSection {
     pieces.addAll(type.heading("Cylinder " + cylinder.cylinder() + ", bore " + state.words()));
     List<String> cautions = new SheetCautions(facts.results(), lengths).of(bore);
     cautions.forEach(caution -> pieces.addAll(type.caution(caution)));
+    if (state == BoreState.NOT_GAUGED) {
+      pieces.addAll(type.paragraph(waiting()));
+      return pieces;
+    }
     pieces.addAll(diameters(bore));
     pieces.addAll(type.paragraph(shape(bore)));
-    if (state != BoreState.NOT_GAUGED) {
-      pieces.add(Piece.space(4));
-      pieces.add(figures(cylinder));
-      pieces.add(Piece.space(4));
-    }
+    pieces.add(Piece.space(4));
+    pieces.add(figures(cylinder));
+    pieces.add(Piece.space(4));
     if (!bore.checks().isEmpty()) {
       pieces.addAll(type.table(CHECKS, bore.checks().stream().map(this::check).toList()));
     }
     return pieces;
+  }
+
+  private String waiting() {
+    GaugingOrder plan = facts.job().plan();
+    String depths = plan.depthsMm().stream().map(lengths::depth).collect(Collectors.joining(", "));
+    return "To be gauged at "
+        + depths
+        + " "
+        + lengths.symbol()
+        + " below the deck on the axes "
+        + String.join(", ", plan.axes())
+        + ".";
   }
 
   private List<Piece> diameters(BoreResults bore) {
@@ -107,7 +123,8 @@ final class CylinderSection {
 
   private String shape(BoreResults bore) {
     List<String> words = new ArrayList<>();
-    words.add("Shape: " + shapeWords(bore.shape()) + ".");
+    boolean whole = bore.positions().stream().allMatch(each -> each.diameterMm() != null);
+    words.add("Shape: " + shapeWords(bore.shape(), whole) + ".");
     if (bore.wearLine() != null) {
       double slope = bore.wearLine().slopeMmPerMm();
       double uncertainty = 2 * bore.wearLine().slopeStandardUncertaintyMmPerMm();
@@ -127,9 +144,9 @@ final class CylinderSection {
     return String.join(" ", words);
   }
 
-  private static String shapeWords(String shape) {
+  private static String shapeWords(String shape, boolean whole) {
     if (shape == null) {
-      return "not known until every position is read";
+      return whole ? "a single depth cannot tell" : "not known until every position is read";
     }
     return switch (shape) {
       case "straight" -> "straight, as far as the uncertainty lets see";
@@ -143,12 +160,11 @@ final class CylinderSection {
 
   private Piece figures(CylinderResults cylinder) {
     double profile = PROFILE_SHARE * type.width();
-    Piece left =
-        type.within(profile - 12)
-            .figure(
-                BoreProfileFigure.of(facts.results(), cylinder, lengths),
-                FIGURES_HEIGHT,
-                Typesetter.SMALL);
+    BoreProfileFigure profileFigure = BoreProfileFigure.of(facts.results(), cylinder, lengths);
+    Piece left = type.within(profile - 12).figure(profileFigure, FIGURES_HEIGHT, Typesetter.SMALL);
+    if (facts.job().plan().axes().size() < 2) {
+      return left;
+    }
     Piece right =
         type.within(type.width() - profile)
             .figure(

@@ -12,13 +12,13 @@ final class GaugeSection {
   private static final int VALUE_DECIMALS_MM = 4;
   private static final List<Column> COLUMNS =
       List.of(
-          Column.words("Session", 2.2),
-          Column.words("Gauge", 2.4),
+          Column.words("Session", 2.7),
+          Column.words("Gauge", 2.2),
           Column.words("Resolution, permissible error", 1.9),
           Column.words("Setting, block °C", 1.5),
           Column.words("Opening, closing check", 1.8),
           Column.numbers("Drift", 1.1),
-          Column.words("Block", 1.8));
+          Column.words("Block stood", 1.8));
 
   private final LengthFormat lengths;
   private final Typesetter type;

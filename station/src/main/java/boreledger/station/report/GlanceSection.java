@@ -10,7 +10,10 @@ import java.util.stream.Collectors;
 /** Every cylinder's verdicts in one table, and how many cautions there are. */
 final class GlanceSection {
   private static final List<Column> COLUMNS =
-      List.of(Column.words("Cylinder", 0.8), Column.words("Bore", 4.7), Column.words("Rings", 4.5));
+      List.of(
+          Column.words("Cylinder", 0.8),
+          Column.words("Bore; the engine maker's data decide", 5.4),
+          Column.words("Rings; their maker's data decide", 4.2));
 
   private final SheetFacts facts;
   private final Typesetter type;

@@ -20,7 +20,9 @@ final class HeadSection {
   private static final double CODE = 92;
   private static final double BLOCK_SHARE = 0.4;
   private static final double BLOCK_HEIGHT = 108;
+  private static final double LONGEST_BESIDE = 4;
   private static final double NAME_SHARE = 0.25;
+  private static final double NARROW_NAME_SHARE = 0.15;
 
   private final SheetFacts facts;
   private final Typesetter type;
@@ -48,18 +50,27 @@ final class HeadSection {
                 narrow.small(head),
                 facts.seal() == null ? List.of() : narrow.small("Seal: " + facts.seal())));
     Piece code = type.within(CODE).figure(new HeadCode(head), CODE, Typesetter.SMALL);
-    Typesetter left = type.within((1 - BLOCK_SHARE) * type.width() - 12);
-    Piece engine = Piece.stacked(left.facts(NAME_SHARE, engine()));
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(type.side(Piece.stacked(named), words + 8, code));
+    pieces.add(Piece.space(6));
+    pieces.addAll(engineAndBlock());
+    return pieces;
+  }
+
+  /** Beside each other, unless the block is too long for that. */
+  private List<Piece> engineAndBlock() {
+    BlockFigure figure = BlockFigure.of(facts.results(), facts.job().engine().arrangement());
+    if (figure.columns() > LONGEST_BESIDE) {
+      List<Piece> pieces = new ArrayList<>(type.facts(NARROW_NAME_SHARE, engine()));
+      pieces.add(Piece.space(6));
+      pieces.add(type.figure(figure, BLOCK_HEIGHT, Typesetter.SMALL));
+      return pieces;
+    }
+    double rightAt = (1 - BLOCK_SHARE) * type.width();
+    Piece engine = Piece.stacked(type.within(rightAt - 12).facts(NAME_SHARE, engine()));
     Piece block =
-        type.within(BLOCK_SHARE * type.width())
-            .figure(
-                BlockFigure.of(facts.results(), facts.job().engine().arrangement()),
-                BLOCK_HEIGHT,
-                Typesetter.SMALL);
-    return List.of(
-        type.side(Piece.stacked(named), words + 8, code),
-        Piece.space(6),
-        type.side(engine, (1 - BLOCK_SHARE) * type.width(), block));
+        type.within(type.width() - rightAt).figure(figure, BLOCK_HEIGHT, Typesetter.SMALL);
+    return List.of(type.side(engine, rightAt, block));
   }
 
   private String made() {
@@ -142,7 +153,11 @@ final class HeadSection {
     String kind = setting.kind() == Setting.Kind.RING ? "setting ring" : "micrometer";
     return kind
         + ", "
-        + lengths.length(setting.sizeMm(), setting.expandedUncertaintyMm())
+        + lengths.stated(setting.sizeMm())
+        + " ± "
+        + lengths.stated(setting.expandedUncertaintyMm())
+        + " "
+        + lengths.symbol()
         + ", "
         + expansion(setting.ctePerK());
   }

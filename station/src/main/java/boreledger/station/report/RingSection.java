@@ -18,8 +18,11 @@ import java.util.stream.Collectors;
 final class RingSection {
   private static final double WORDS_SHARE = 0.58;
   private static final double FIGURE_HEIGHT = 150;
+  private static final double TALLEST_FIGURE = 220;
   private static final double TALLEST_BESIDE = 420;
   private static final double NAME_SHARE = 0.23;
+  private static final String FILING =
+      ", a little at a time, measuring in the bore; mind the file and the ring's sharp ends";
 
   private final SheetFacts facts;
   private final Typesetter type;
@@ -41,6 +44,9 @@ final class RingSection {
       pieces.addAll(type.paragraph(waiting(ring)));
     } else {
       pieces.addAll(gauged(results, ring));
+    }
+    if (!results.cautions().isEmpty()) {
+      pieces.add(Piece.space(4));
     }
     results.cautions().forEach(caution -> pieces.addAll(type.caution(caution)));
     return pieces;
@@ -67,7 +73,8 @@ final class RingSection {
     Typesetter narrow = type.within(left - 14);
     List<Piece> words = words(results, ring, narrow);
     GapFigure figure = GapFigure.of(results, ring, lengths);
-    Piece right = type.within(type.width() - left).figure(figure, FIGURE_HEIGHT, Typesetter.SMALL);
+    double height = Math.max(FIGURE_HEIGHT, Math.min(TALLEST_FIGURE, Piece.height(words)));
+    Piece right = type.within(type.width() - left).figure(figure, height, Typesetter.SMALL);
     boolean cautions = !results.cautions().isEmpty();
     if (Piece.height(words) > TALLEST_BESIDE) {
       return Piece.join(
@@ -146,9 +153,9 @@ final class RingSection {
     if (results.target() != null) {
       all.add(new Fact("Target", target(results)));
     }
-    if (results.removeMm() != null) {
+    if (results.removeMm() != null && results.removeMm() > 0) {
       String remove = new RingWords(lengths, results).remove() + " " + lengths.symbol();
-      all.add(new Fact("To file off", remove + ", measuring often"));
+      all.add(new Fact("To file off", remove + FILING));
     }
     all.add(
         new Fact(
@@ -157,7 +164,8 @@ final class RingSection {
                 + " to "
                 + lengths.stated(ring.gapMaxMm())
                 + " "
-                + lengths.symbol()));
+                + lengths.symbol()
+                + "; the maker's data decide"));
     if (results.taperFromGaps() != null) {
       all.add(
           new Fact(

@@ -29,7 +29,7 @@ record RingWords(LengthFormat lengths, RingResults ring) {
   private String todo() {
     return switch (ring.state()) {
       case "file" -> "file " + remove() + " " + lengths.symbol() + " off";
-      case "ready" -> "nothing to file; the ring maker's data decide";
+      case "ready" -> "nothing to file";
       case "too-wide" -> "TOO WIDE for the maker's largest gap";
       default -> "not known yet, " + read() + " of " + ring.gaps().size() + " depths read";
     };

@@ -14,13 +14,13 @@ final class WearWords {
   /** Micrometres per metre, such as {@code −430 ± 27 µm per metre of depth}. */
   static String of(double slope, double expandedUncertainty) {
     BigDecimal uncertainty = BigDecimal.valueOf(1e6 * expandedUncertainty).round(TWO_DIGITS);
-    int decimals = Math.max(0, uncertainty.scale());
-    BigDecimal number = BigDecimal.valueOf(1e6 * slope).setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal number =
+        BigDecimal.valueOf(1e6 * slope).setScale(uncertainty.scale(), RoundingMode.HALF_UP);
     String sign = number.signum() < 0 ? LengthFormat.MINUS : "";
     return sign
         + number.abs().toPlainString()
         + " ± "
-        + uncertainty.setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+        + uncertainty.toPlainString()
         + " µm per metre of depth";
   }
 }

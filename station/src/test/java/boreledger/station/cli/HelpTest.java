@@ -50,6 +50,7 @@ class HelpTest {
                 "gauge learn",
                 "ports",
                 "replay",
+                "report",
                 "results")),
         all::toString);
   }
