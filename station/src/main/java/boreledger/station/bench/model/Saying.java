@@ -1,5 +1,6 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Text;
 import boreledger.station.session.Outcome;
 import java.util.List;
 import java.util.stream.Stream;
