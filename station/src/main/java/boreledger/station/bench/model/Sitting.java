@@ -62,7 +62,7 @@ record Sitting(
   Sitting takingBack(Position position) {
     Map<Position, Double> fewer = new HashMap<>(taken);
     fewer.remove(position);
-    return new Sitting(start, resumed, plan, progress, fewer, results, resultsFault);
+    return new Sitting(start, resumed, plan, progress, fewer, results, resultsFault, shownUnit);
   }
 
   Sitting with(JobResults computed) {
