@@ -17,7 +17,7 @@ final class Schema {
   /** "Bore" in ASCII: marks the file as a ledger in its SQLite header. */
   static final int APPLICATION_ID = 0x426f7265;
 
-  private static final List<String> STATEMENTS =
+  static final List<String> STATEMENTS =
       List.of(
           """
           CREATE TABLE entry (

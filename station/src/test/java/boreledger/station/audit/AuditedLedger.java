@@ -168,7 +168,7 @@ public final class AuditedLedger {
         PreparedStatement statement = connection.prepareStatement(query)) {
       statement.setLong(1, seq);
       try (ResultSet row = statement.executeQuery()) {
-        return row.getString(1);
+        return row.next() ? row.getString(1) : null;
       }
     } catch (SQLException e) {
       throw new AssertionError(e);
