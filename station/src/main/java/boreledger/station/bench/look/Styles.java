@@ -107,6 +107,18 @@ public final class Styles {
   public static final String HEARD = "heard";
   public static final String FOOT = "foot";
   public static final String MAIN_BUTTON = "main-button";
+  public static final String ROOM_HINT = "room-hint";
+  public static final String FIGURE_INK = "figure-ink";
+  public static final String FIGURE_QUIET = "figure-quiet";
+  public static final String FIGURE_GROUND = "figure-ground";
+  public static final String FIGURE_LIMIT = "figure-limit";
+  public static final String FIGURE_BAND = "figure-band";
+  public static final String FIGURE_FIRST_AXIS = "figure-first-axis";
+  public static final String FIGURE_SECOND_AXIS = "figure-second-axis";
+  public static final String FIGURE_OTHER_AXIS = "figure-other-axis";
+  public static final String FIGURE_ATTENTION = "figure-attention";
+  public static final String FIGURE_FILL = "figure-fill";
+  public static final String FIGURE_LINE = "figure-line";
 
   private Styles() {}
 }

@@ -52,7 +52,10 @@ class BenchStyleTest {
           "combo-box",
           "combo-box-popup",
           "list-view",
-          "list-cell");
+          "list-cell",
+          "titled-pane",
+          "title",
+          "content");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
