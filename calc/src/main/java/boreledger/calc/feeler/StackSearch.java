@@ -83,14 +83,15 @@ final class StackSearch {
         candidate.total().subtract(gap).doubleValue());
   }
 
+  /** Leaf by leaf, of stacks that have as many of them. */
   private static int compareLeaves(List<BigDecimal> one, List<BigDecimal> other) {
-    for (int i = 0; i < Math.min(one.size(), other.size()); i++) {
+    for (int i = 0; i < one.size(); i++) {
       int order = one.get(i).compareTo(other.get(i));
       if (order != 0) {
         return order;
       }
     }
-    return Integer.compare(one.size(), other.size());
+    return 0;
   }
 
   private record Candidate(List<BigDecimal> leaves, BigDecimal total, BigDecimal distance) {}

@@ -36,7 +36,8 @@ public record RelativeRange(int readings, double d2, double d3) {
     return KNOWN.computeIfAbsent(readings, RelativeRange::integrate);
   }
 
-  private static RelativeRange integrate(int readings) {
+  /** The range worked out afresh. */
+  static RelativeRange integrate(int readings) {
     double[] density = new double[STEPS + 1];
     double[] below = new double[STEPS + 1];
     for (int i = 0; i <= STEPS; i++) {

@@ -38,9 +38,7 @@ public record Sample(int count, double mean, double squares, double smallest, do
     }
     // The sums of a stream are compensated, which a thousand equal steps need.
     double first = readings[0];
-    double rough = sum(readings, reading -> reading - first) / readings.length;
-    double left = sum(readings, reading -> reading - first - rough);
-    double offset = rough + left / readings.length;
+    double offset = sum(readings, reading -> reading - first) / readings.length;
     double squares =
         sum(readings, reading -> (reading - first - offset) * (reading - first - offset));
     double smallest = Arrays.stream(readings).min().orElseThrow();

@@ -128,6 +128,8 @@ class LeafSetTest {
     assertEquals("gap 0.0 mm is not above zero", message(() -> set(0.1).stacksFor(0, 1)));
     assertEquals(
         "0 leaves to a stack given, at least 1 needed", message(() -> set(0.1).stacksFor(1, 0)));
+    assertEquals(
+        "0 stacks to tell given, at least 1 needed", message(() -> set(0.1).stacksFor(1, 1, 0)));
     // 2^30 - 1 subsets that are not empty.
     LeafSet thirty = new LeafSet(Collections.nCopies(30, 0.05));
     assertEquals(

@@ -36,6 +36,18 @@ class FilingTest {
   }
 
   @Test
+  void gapAtTheLargestIsNotTooWide() {
+    assertInstanceOf(FilingAdvice.Ready.class, next(0.6, ONE));
+  }
+
+  @Test
+  void remainderEqualToTheUncertaintyIsReady() {
+    Estimate gap = new Estimate(0, Budget.of(Component.typeB("reading", U_MM)));
+    FilingGoal goal = FilingGoal.of(gap.expandedUncertaintyMm(), null);
+    assertInstanceOf(FilingAdvice.Ready.class, new Filing(gap, U_MM, List.of(), goal).next());
+  }
+
+  @Test
   void remainderWithinTheUncertaintyIsReady() {
     // U is 1.96 x 0.002 mm.
     FilingAdvice.Ready ready = assertInstanceOf(FilingAdvice.Ready.class, next(0.4961, THREE));
@@ -76,6 +88,22 @@ class FilingTest {
     List<FilingPass> none = RemovalRateTest.passes(0.25, 4, 0.0, 5, -0.001, 3, 0.0);
     assertInstanceOf(FilingAdvice.NothingRemoved.class, next(0.249, none));
     assertInstanceOf(FilingAdvice.NothingRemoved.class, next(0.25, none.subList(0, 1)));
+    List<FilingPass> exactlyNone = RemovalRateTest.passes(0.25, 4, 0.0, 5, 0.0, 3, 0.0);
+    assertInstanceOf(FilingAdvice.NothingRemoved.class, next(0.25, exactlyNone));
+  }
+
+  @Test
+  void rateKnownAlmostExactlyIsFiledUpToTheLimit() {
+    // 0.22 mm are left to the limit, which is 10.9 turns of 0.0201 mm.
+    RemovalRate rate = new RemovalRate(0.0201, 1e-9, 1e-9, 0, 2);
+    assertEquals(10, new Overshoot(0.3, 1e-6, 1e-6, rate, 0.52).mostTurns(0.01));
+  }
+
+  @Test
+  void chanceOfTheMostTurnsIsBelowTheBoundAndNotAtIt() {
+    RemovalRate rate = new RemovalRate(0.005, 0.0005, 0.0008, 0.1, 2);
+    Overshoot overshoot = new Overshoot(0.3, U_MM, U_MM, rate, 0.52);
+    assertEquals(11, overshoot.mostTurns(overshoot.chance(12)));
   }
 
   @Test

@@ -39,6 +39,33 @@ class RingMatchTest {
   }
 
   @Test
+  void savingIsWhatTheListedOrderNeedsBeyondTheBest() {
+    // As listed gaps of 0.3 and 0.5, 0.15 below the target and above it; crossed 0.4 and 0.4.
+    BoreToFill first = new BoreToFill("1", 300.5, 0.45, null);
+    BoreToFill second = new BoreToFill("2", 300.6, 0.45, null);
+    RingMatch match = RingMatch.of(List.of(LONG, MIDDLE), List.of(first, second));
+    assertEquals(0.15, match.asListed().totalRemoveMm(), 0);
+    assertEquals(0.1, match.totalRemoveMm(), 0);
+    assertEquals(0.05, match.savedMm(), 0);
+  }
+
+  @Test
+  void placingTellsWhatIsToBeFiledOffAndNothingWhereTheGapIsWideEnough() {
+    assertEquals(0.1, Placing.of(LONG, ONE).removeMm(), 0);
+    assertEquals(0, Placing.of(LONG, TWO).removeMm(), 0);
+    assertEquals(0, Placing.of(MIDDLE, TWO).removeMm(), 0);
+  }
+
+  @Test
+  void closestBoreIsTheOneWhoseLargestGapIsPassedByTheLeast() {
+    // Gaps 0.7 and 0.75: 0.1 above the one largest and 0.05 above the other.
+    BoreToFill looser = new BoreToFill("looser", 300.55, 0.4, 0.7);
+    RingMatch match = RingMatch.of(List.of(SHORT), List.of(ONE, looser));
+    SpareRing.FitsNowhere spare = (SpareRing.FitsNowhere) match.spareRings().get(0);
+    assertEquals(looser, spare.closest().bore());
+  }
+
+  @Test
   void identicalRingsStayAsListed() {
     RingToPlace twin = new RingToPlace("twin", MIDDLE.lengthMm());
     BoreToFill same = new BoreToFill("3", ONE.perimeterMm(), 0.4, 0.6);
@@ -94,6 +121,11 @@ class RingMatchTest {
   }
 
   @Test
+  void lengthOfAKilometreIsTheLongest() {
+    assertEquals(1e6, bore(1e6).perimeterMm());
+  }
+
+  @Test
   void impossibleInputIsRefused() {
     assertEquals(
         "0 rings given, at least 1 needed", message(() -> RingMatch.of(List.of(), List.of(ONE))));
@@ -102,6 +134,9 @@ class RingMatchTest {
     assertEquals(
         "two rings are named long",
         message(() -> RingMatch.of(List.of(LONG, MIDDLE, LONG), List.of(ONE))));
+    assertEquals(
+        "two bores are named 1",
+        message(() -> RingMatch.of(List.of(LONG), List.of(ONE, TWO, ONE))));
     assertEquals(
         "largest gap of bore 1 0.3 mm is below its target 0.4 mm",
         message(() -> new BoreToFill("1", 300, 0.4, 0.3)));

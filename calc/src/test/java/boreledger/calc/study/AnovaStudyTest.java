@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.calc.reference.Seeds;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.stat.inference.OneWayAnova;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AnovaStudyTest {
   @Test
@@ -144,6 +147,23 @@ class AnovaStudyTest {
     assertTrue(found.categories().isEmpty());
     assertEquals(
         Sample.of(96.02, 96.05, 96.11).standardDeviation().orElseThrow(), found.pv(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 1e3, 1e6, 1 / 25.4})
+  void partsAndAppraisersThatOnlyAddHaveNoInteractionInAnyUnit(double scale) {
+    double[] part = {0.02, 0.05, 0.11, 0.13, 0.17};
+    double[] appraiser = {0, 0.003, 0.007};
+    double[][][] values = new double[part.length][appraiser.length][2];
+    for (int p = 0; p < part.length; p++) {
+      for (int a = 0; a < appraiser.length; a++) {
+        Arrays.fill(values[p][a], (part[p] + appraiser[a]) * scale);
+      }
+    }
+    AnovaTable table = AnovaTable.of(Studies.of(values));
+    assertEquals(0, table.interaction().amount());
+    assertEquals(0, table.equipment().amount());
+    assertTrue(table.appraiser().amount() > 0);
   }
 
   @Test

@@ -88,6 +88,12 @@ class ControlChartTest {
   }
 
   @Test
+  void pointOnALimitIsWithinIt() {
+    List<Double> points = List.of(-1.0, 0.0, 1.0, 1.001, -1.001);
+    assertEquals(List.of(3, 4), new ControlChart.Track(0, -1, 1, points).outside());
+  }
+
+  @Test
   void shiftingAndScalingMoveTheLimitsAlong() {
     Seeds.each(
         random -> {

@@ -191,6 +191,12 @@ class LinearityStudyTest {
         "1 different references given, at least 2 needed",
         assertThrows(ImpossibleInput.class, () -> LinearityStudy.of(List.of(one, one, one)))
             .getMessage());
+    ReferenceReading zero = new ReferenceReading(0, 0.01);
+    ReferenceReading minusZero = new ReferenceReading(-0.0, 0.02);
+    assertEquals(
+        "1 different references given, at least 2 needed",
+        assertThrows(ImpossibleInput.class, () -> LinearityStudy.of(List.of(zero, minusZero, zero)))
+            .getMessage());
     assertEquals(
         "reading of reference 96.0 NaN is not a finite number",
         assertThrows(ImpossibleInput.class, () -> new ReferenceReading(96, Double.NaN))

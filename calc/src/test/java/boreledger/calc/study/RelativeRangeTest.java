@@ -12,17 +12,17 @@ class RelativeRangeTest {
   @Test
   void exactValuesAreMet() {
     // Two readings: d2 = 2 / root pi, d2^2 + d3^2 = 2. Three: d2 = 3 / root pi.
-    RelativeRange two = RelativeRange.of(2);
+    RelativeRange two = RelativeRange.integrate(2);
     assertEquals(2 / Math.sqrt(Math.PI), two.d2(), 1e-7);
     assertEquals(Math.sqrt(2 - 4 / Math.PI), two.d3(), 1e-7);
-    assertEquals(3 / Math.sqrt(Math.PI), RelativeRange.of(3).d2(), 1e-7);
+    assertEquals(3 / Math.sqrt(Math.PI), RelativeRange.integrate(3).d2(), 1e-7);
   }
 
   @Test
   void everyFigureOfTheD2StarTableIsMet() {
     int compared = 0;
     for (int m = 2; m <= 20; m++) {
-      RelativeRange range = RelativeRange.of(m);
+      RelativeRange range = RelativeRange.integrate(m);
       for (Map<String, String> row : ReferenceTable.rows("d2_star.csv")) {
         String g = row.get("g");
         double found = g.equals("inf") ? range.d2() : range.d2Star(Integer.parseInt(g));
@@ -43,6 +43,12 @@ class RelativeRangeTest {
     for (int i = 0; i < printed.length; i++) {
       assertEquals(printed[i], 1 / RelativeRange.of(i + 2).d2Star(1), 5e-5, "of " + (i + 2));
     }
+  }
+
+  @Test
+  void sizeAskedForAgainHasTheSameFigures() {
+    assertEquals(RelativeRange.integrate(7), RelativeRange.of(7));
+    assertEquals(RelativeRange.of(7), RelativeRange.of(7));
   }
 
   @Test

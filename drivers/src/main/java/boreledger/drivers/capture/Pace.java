@@ -2,7 +2,9 @@ package boreledger.drivers.capture;
 
 import java.time.Duration;
 
-/** How fast a capture is played: as fast as it is read, or in step with a clock. */
+/**
+ * How fast something is played, such as a capture: as fast as it is read, or in step with a clock.
+ */
 public final class Pace {
   private final double speed;
   private final Clock clock;
@@ -51,14 +53,19 @@ public final class Pace {
     return Double.isFinite(speed);
   }
 
-  /** The clock's time, stretched to the capture's seconds. */
-  double nowS() {
+  /** How many of the played seconds pass in a second; infinite when not in step with a clock. */
+  public double speed() {
+    return speed;
+  }
+
+  /** The clock's time, stretched to the played seconds. */
+  public double nowS() {
     return clock.nowS() * speed;
   }
 
-  /** Waits for some of the capture's seconds, or the timeout if that is shorter. */
-  void sleep(double captureS, Duration timeout) throws InterruptedException {
-    Duration wanted = Duration.ofNanos((long) Math.ceil(captureS / speed * 1e9));
+  /** Waits for some of the played seconds, or the timeout if that is shorter. */
+  public void sleep(double playedS, Duration timeout) throws InterruptedException {
+    Duration wanted = Duration.ofNanos((long) Math.ceil(playedS / speed * 1e9));
     clock.sleep(wanted.compareTo(timeout) < 0 ? wanted : timeout);
   }
 }

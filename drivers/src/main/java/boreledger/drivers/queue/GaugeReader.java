@@ -18,6 +18,7 @@ import java.util.Optional;
  *
  * <ul>
  *   <li>It owns the line while it runs and closes it at the end.
+ *   <li>A line that goes and is waited for accounts for what was unfinished as no reading.
  *   <li>A line that breaks still completes what was read whole before: the break travels behind it.
  *   <li>A fault of the program while reading travels like a break, so that no reader stops unseen.
  *   <li>A gauge that wants to be asked is asked on this thread, between reads; an answer that does
@@ -139,16 +140,28 @@ public final class GaugeReader implements Runnable {
   /** Takes what the line said; false when there is nothing more to read, or nobody to read for. */
   private boolean take(LineEvent event) throws InterruptedException {
     lastTS = event.tS();
-    List<GaugeEvent> events = gauge.feed(event);
-    if (asking != null) {
-      asking.heard(event, events);
-    }
-    boolean open = say(events);
+    boolean open = tell(event);
     if (event.isLast()) {
       queue.put(new QueueItem.Ended(name, lastTS));
       return false;
     }
     return open && !queue.isClosed() && !Thread.currentThread().isInterrupted();
+  }
+
+  /** Puts what a line event brings into the queue; false when the queue is closed. */
+  private boolean tell(LineEvent event) throws InterruptedException {
+    if (event instanceof LineEvent.Gone gone) {
+      List<GaugeEvent> atAnEnd = gauge.feed(new LineEvent.Cut(gone.tS()));
+      return say(Break.unfinished(atAnEnd))
+          && queue.put(new QueueItem.Gone(name, gone.tS(), gone.why()));
+    } else if (event instanceof LineEvent.Back back) {
+      return queue.put(new QueueItem.Back(name, back.tS(), back.how()));
+    }
+    List<GaugeEvent> events = gauge.feed(event);
+    if (asking != null) {
+      asking.heard(event, events);
+    }
+    return say(events);
   }
 
   private boolean say(List<GaugeEvent> events) throws InterruptedException {

@@ -3,8 +3,7 @@ package boreledger.station.app;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
-import boreledger.drivers.profile.GaugeProfile;
-import boreledger.drivers.serial.SerialLine;
+import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
@@ -20,51 +19,55 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-/** Gauges from a port: everything is read and the line is up before the ledger is touched. */
+/** Gauges from a live line: everything is read and the line is up before the ledger is touched. */
 public final class LiveGauging implements AutoCloseable {
   private final LiveRequest request;
   private final SessionStart start;
   private final Optional<StoredSession> unfinished;
   private final SittingClock clock;
   private final Line line;
+  private final Consumer<GaugingEvent> listener;
 
   private LiveGauging(
       LiveRequest request,
       SessionStart start,
       Optional<StoredSession> unfinished,
       SittingClock clock,
-      Line line) {
+      Line line,
+      Consumer<GaugingEvent> listener) {
     this.request = request;
     this.start = start;
     this.unfinished = unfinished;
     this.clock = clock;
     this.line = line;
+    this.listener = listener;
   }
 
-  /** Reads the files, looks for an unfinished session, and opens the port. */
+  /** Reads the files, looks for an unfinished session, and opens the line. */
   public static LiveGauging prepare(LiveRequest request)
       throws FileProblem, UsageProblem, LineFault, LedgerFault {
     Tables tables = Tables.inForce();
     Job job = new JobFiles(tables).read(request.job());
-    GaugeProfile gauge = GaugeFiles.named(request.gauge());
+    LiveSource source = LiveSource.of(request, job);
     SessionStart start =
         new SessionStart(
             job,
             tables,
-            gauge,
+            source.gauge(),
             request.measure(),
-            Measuring.ring(job, gauge, request.measure(), request.ring(), "--measure"),
+            Measuring.ring(job, source.gauge(), request.measure(), request.ring(), "--measure"),
             request.settingTempC(),
             request.blockTempC(),
-            "serial port " + request.port());
+            source.words());
     Optional<StoredSession> unfinished = unfinished(request, start);
-    SittingClock clock =
-        unfinished.isPresent()
-            ? SittingClock.goingOn(unfinished.get(), Clock.systemUTC(), System::nanoTime)
-            : SittingClock.fromNow(Clock.systemUTC(), System::nanoTime);
-    Line line = SerialLine.open(request.port(), gauge.line(), clock::nowTS);
-    return new LiveGauging(request, start, unfinished, clock, line);
+    SittingClock clock = clock(unfinished).atSpeed(source.speed());
+    Line line = source.open(clock);
+    if (request.record() != null) {
+      line = Recording.of(line, request.record(), start, clock);
+    }
+    return new LiveGauging(request, start, unfinished, clock, line, source.listener());
   }
 
   /**
@@ -79,7 +82,8 @@ public final class LiveGauging implements AutoCloseable {
           unfinished.isPresent()
               ? Session.resume(ledger, start, clock, unfinished.get(), clock.nowTS())
               : Session.open(ledger, start, clock);
-      GaugingRun run = GaugingRun.live(session, line, unfinished.isPresent(), play.watcher());
+      Consumer<GaugingEvent> watcher = play.watcher().andThen(listener);
+      GaugingRun run = GaugingRun.live(session, line, unfinished.isPresent(), watcher);
       play.run(run);
       if (run.fault().isPresent()) {
         throw run.fault().get();
@@ -93,6 +97,12 @@ public final class LiveGauging implements AutoCloseable {
   @Override
   public void close() {
     line.close();
+  }
+
+  private static SittingClock clock(Optional<StoredSession> unfinished) {
+    return unfinished.isPresent()
+        ? SittingClock.goingOn(unfinished.get(), Clock.systemUTC(), System::nanoTime)
+        : SittingClock.fromNow(Clock.systemUTC(), System::nanoTime);
   }
 
   /** The session to go on with: the latest of the same job and measure, if it is not finished. */

@@ -38,7 +38,8 @@ public final class Play {
     }
   }
 
-  Consumer<GaugingEvent> watcher() {
+  /** Told what happens. */
+  public Consumer<GaugingEvent> watcher() {
     return watcher;
   }
 

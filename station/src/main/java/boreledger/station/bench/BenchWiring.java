@@ -1,19 +1,22 @@
 package boreledger.station.bench;
 
-import boreledger.station.bench.model.BenchModel;
-import boreledger.station.bench.model.HeldAnswers;
-import boreledger.station.bench.model.ResultsSource;
+import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.Workshop;
+import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
 
 /**
- * What the bench window is joined to.
+ * What the window is joined to.
  *
- * @param results asked in the background after each reading
- * @param answers told what a person answers to a held value
- * @param ready takes the model once the window is shown; called on the screen's thread, so it
- *     starts the run on a thread of its own and returns at once
- * @param closed called on the screen's thread when the window is closed, before {@link
- *     BenchApplication#show} returns
+ * @param workshop the ledger
+ * @param first what is gauged as soon as the window is there; null to begin in the room where a
+ *     person chooses
+ * @param watcher told everything that the bench is told
+ * @param closed takes the desk when the window is closed, before {@link BenchApplication#show}
+ *     returns; what goes on is being stopped then
  */
 public record BenchWiring(
-    ResultsSource results, HeldAnswers answers, Consumer<BenchModel> ready, Runnable closed) {}
+    Workshop workshop,
+    GaugingDesk.Work first,
+    Consumer<GaugingEvent> watcher,
+    Consumer<GaugingDesk> closed) {}

@@ -15,16 +15,19 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
-/** Gauges from a port without a window. */
+/** Gauges from a live line without a window. */
 @Command(
     name = "capture",
     description = "Gauges from a serial port without a window, and says what the readings mean.",
     footer = {
       "",
       "An unfinished session of the same job and measure is resumed at its next position. Stop",
-      "with Ctrl-C: what was acknowledged is kept.",
+      "with Ctrl-C: what was acknowledged is kept. When the gauge is unplugged or falls asleep it is",
+      "waited for: the same device, or none.",
       "Example: boreledger capture --job my.job.toml --gauge my.gauge.toml --port /dev/ttyUSB0",
-      "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3"
+      "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3",
+      "To practise without a gauge: boreledger capture --job my.job.toml --practice --pace 20",
+      "  --measure bore --ledger practice.db"
     })
 final class CaptureCommand implements Callable<Integer> {
   @ParentCommand private Boreledger program;

@@ -1,7 +1,9 @@
 package boreledger.station.cli;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.app.LiveChoice;
 import boreledger.station.app.LiveRequest;
+import boreledger.station.app.UsageProblem;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -12,24 +14,52 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
-/** What gauging from a port wants to know, with or without a window. */
+/** What gauging from a live line wants to know, with or without a window. */
 final class LiveOptions {
+  private static final double FASTEST = 1000;
+
   @Option(names = "--job", required = true, paramLabel = "FILE", description = "The job file.")
   private Path job;
 
   @Option(
       names = "--gauge",
-      required = true,
       paramLabel = "FILE",
       description = "The gauge profile: a file, or the name of a built-in one.")
   private Path gauge;
 
   @Option(
       names = "--port",
-      required = true,
       paramLabel = "PORT",
-      description = "The serial port; any path, links included.")
+      description = {
+        "The serial port, any path, links included; tcp://host:port for a serial device server;",
+        "or keyboard, for a gauge that types its values as lines of standard input."
+      })
   private String port;
+
+  @Option(
+      names = "--stop-if-gone",
+      description = "End with exit status 3 when the line goes away, instead of waiting for it.")
+  private boolean stopIfGone;
+
+  @Option(
+      names = "--practice",
+      description = {
+        "Practise instead, without --gauge and --port: a modelled hand gauges bores and rings",
+        "that are invented for the job."
+      })
+  private boolean practice;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Which invented bores and hand to practise with; 1 if left out.")
+  private Long seed;
+
+  @Option(
+      names = "--pace",
+      paramLabel = "TIMES",
+      description = "How many times faster than life to practise; 1 if left out.")
+  private Double pace;
 
   @Option(
       names = "--measure",
@@ -55,13 +85,42 @@ final class LiveOptions {
   @Option(names = "--new", description = "Open a new session even if one is unfinished.")
   private boolean fresh;
 
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Also write what the line delivers into a new capture file, for replay.")
+  private Path record;
+
   Path job() {
     return job;
   }
 
-  LiveRequest request(Path ledger) {
+  LiveRequest request(Path ledger) throws UsageProblem {
     return new LiveRequest(
-        job, gauge, port, measure, ring, settingTempC, blockTempC, ledger, fresh);
+        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
+  }
+
+  private LiveChoice listening() throws UsageProblem {
+    if (practice) {
+      return practice();
+    } else if (gauge == null || port == null) {
+      throw new UsageProblem(
+          (gauge == null ? "--gauge" : "--port") + " is missing; give both, or --practice instead");
+    } else if (seed != null || pace != null) {
+      throw new UsageProblem((seed != null ? "--seed" : "--pace") + " goes with --practice only");
+    }
+    return new LiveChoice.Gauge(gauge, port, !stopIfGone);
+  }
+
+  private LiveChoice practice() throws UsageProblem {
+    if (gauge != null || port != null) {
+      throw new UsageProblem("--practice brings its own gauge; leave --gauge and --port out");
+    }
+    double times = pace == null ? 1 : pace;
+    if (!(times > 0) || times > FASTEST) {
+      throw new UsageProblem("--pace " + times + " is not above 0 and at most " + FASTEST);
+    }
+    return new LiveChoice.Practice(seed == null ? 1 : seed, times);
   }
 
   /** Reads {@code bore}, {@code gap} or {@code ring-depth}. */

@@ -5,7 +5,6 @@ import boreledger.calc.bore.BoreReading;
 import boreledger.calc.bore.Diameter;
 import boreledger.calc.bore.GaugeAccuracy;
 import boreledger.calc.bore.Repeatability;
-import boreledger.calc.bore.SettingStandard;
 import boreledger.calc.bore.ThermalUncertainty;
 import boreledger.calc.bore.ZeroCheck;
 import boreledger.calc.bore.ZeroLine;
@@ -14,21 +13,17 @@ import boreledger.drivers.profile.MaxErrorPart;
 import boreledger.station.job.GaugingOrder;
 import boreledger.station.job.InputUncertainty;
 import boreledger.station.job.Job;
-import boreledger.station.job.Setting;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.session.StoredSession;
-import boreledger.station.session.StoredSession.StoredReading;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** A bore session's readings as diameters. */
 final class BoreSession {
@@ -57,7 +52,7 @@ final class BoreSession {
    */
   static Optional<BoreSession> of(
       GaugingOrder plan, Job job, StoredSession session, GaugeProfile gauge) {
-    List<ZeroCheck> checks = zeroChecks(session);
+    List<ZeroCheck> checks = zeroChecks(new ZeroChecks(session, job.setting()), session);
     return checks.isEmpty()
         ? Optional.empty()
         : Optional.of(new BoreSession(plan, job, session, gauge, new ZeroLine(checks)));
@@ -125,24 +120,15 @@ final class BoreSession {
     return cautions;
   }
 
-  /** How far apart the checks' zeros lie, the setting's own growth between them taken off. */
   private double driftMm() {
-    SettingStandard standard = standard(job.setting());
-    DoubleSummaryStatistics zeros =
-        checks(session)
-            .mapToDouble(
-                check ->
-                    check.valueMm()
-                        - standard.sizeAtMm(
-                            orReference(session.stintAt(check.tS()).settingTempC())))
-            .summaryStatistics();
-    return zeros.getMax() - zeros.getMin();
+    Double driftMm = new ZeroChecks(session, job.setting()).driftMm();
+    return driftMm == null ? 0 : driftMm;
   }
 
   private Diameter diameter(double depthMm, String axis, ReadingTaken reading) {
     BoreGauging gauging =
         new BoreGauging(
-            standard(job.setting()),
+            ZeroChecks.standard(job.setting()),
             zero,
             accuracy(gauge),
             repeatability(gauge),
@@ -154,16 +140,10 @@ final class BoreSession {
             depthMm, axis, reading.tS(), reading.valueMm(), reading.standardUncertaintyMm()));
   }
 
-  private static Stream<ReadingTaken> checks(StoredSession session) {
-    return session.readings().stream()
-        .filter(stored -> stored.position() instanceof SettingCheck)
-        .map(StoredReading::reading);
-  }
-
   /** The checks in order of time; those of one moment count as one, with their mean. */
-  private static List<ZeroCheck> zeroChecks(StoredSession session) {
+  private static List<ZeroCheck> zeroChecks(ZeroChecks taken, StoredSession session) {
     Map<Double, Double> meanByTime =
-        checks(session)
+        taken.list().stream()
             .collect(
                 Collectors.groupingBy(
                     ReadingTaken::tS,
@@ -175,14 +155,6 @@ final class BoreSession {
             checks.add(
                 new ZeroCheck(tS, valueMm, orReference(session.stintAt(tS).settingTempC()))));
     return checks;
-  }
-
-  private static SettingStandard standard(Setting setting) {
-    return new SettingStandard(
-        setting.sizeMm(),
-        setting.expandedUncertaintyMm(),
-        setting.ctePerK(),
-        setting.maxErrorMm() == null ? 0 : setting.maxErrorMm());
   }
 
   static ThermalUncertainty thermal(InputUncertainty uncertainty) {

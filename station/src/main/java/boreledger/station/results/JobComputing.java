@@ -67,6 +67,7 @@ public final class JobComputing {
         cylinders,
         Advising.of(job, all),
         choices(all),
+        new GaugeUses(stored).list(),
         stored.tables().files().stream()
             .map(file -> new TableUsed(file.name(), file.sha256()))
             .toList(),
@@ -125,8 +126,10 @@ public final class JobComputing {
   private List<String> cautions() {
     List<String> cautions = new ArrayList<>();
     bores.ifPresent(session -> cautions.addAll(session.cautions()));
+    cautions.addAll(new GaugeUses(stored).cautions());
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
     for (StoredSession session : stored.inForce()) {
+      session.takenBack().forEach(struck -> cautions.add(TakenBackText.of(struck)));
       for (StoredReading reading : session.inForce()) {
         reading
             .reading()

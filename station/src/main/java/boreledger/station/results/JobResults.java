@@ -10,6 +10,7 @@ import java.util.List;
  * @param displayUnit the unit in which the job wants lengths shown, {@code mm} or {@code in}
  * @param advice hone or oversize; null until every cylinder was read
  * @param ringChoices which gauged ring suits which bore, for each kind with two or more gauged
+ * @param gauges what the sessions that count were gauged with
  * @param tables the tables that were in force
  * @param refused how many samples of the sessions became no reading
  * @param attention whether anything asks a person to look: a limit not surely kept, a refused
@@ -24,6 +25,7 @@ public record JobResults(
     List<CylinderResults> cylinders,
     AdviceResult advice,
     List<KindChoice> ringChoices,
+    List<GaugeUse> gauges,
     List<TableUsed> tables,
     int refused,
     boolean attention,
@@ -32,6 +34,7 @@ public record JobResults(
   public JobResults {
     cylinders = List.copyOf(cylinders);
     ringChoices = List.copyOf(ringChoices);
+    gauges = List.copyOf(gauges);
     tables = List.copyOf(tables);
     cautions = List.copyOf(cautions);
   }

@@ -51,6 +51,7 @@ public final class ResultsText {
       line("%d samples became no reading; they are kept in the ledger.", results.refused());
     }
     line("%s", NOTE);
+    results.gauges().forEach(this::gauge);
     results.tables().forEach(table -> line("Table %s, SHA-256 %s", table.file(), table.sha256()));
     line("Ledger head %s", results.ledgerHead());
   }
@@ -145,6 +146,18 @@ public final class ResultsText {
                   : ".");
       default -> "no listed oversize cleans every cylinder: sleeve, or another block.";
     };
+  }
+
+  private void gauge(GaugeUse use) {
+    line(
+        "Session %d, %s%s: gauge %s, permissible error %s%s%s",
+        use.session(),
+        use.measure(),
+        use.ring() == null ? "" : " of the " + use.ring() + " ring",
+        use.gauge(),
+        lengths.plain(use.maxErrorMm()),
+        use.driftMm() == null ? "" : ", zero drifted by " + lengths.plain(use.driftMm()),
+        use.conditions().words().isEmpty() ? "" : "; " + use.conditions().words());
   }
 
   private static String sureness(double probability) {

@@ -21,11 +21,10 @@ class BenchApplicationTest {
   void showReturnsWhenTheWindowIsClosedAfterSeveralSessionsAndNothingKeepsRunning()
       throws IOException, InterruptedException {
     Path output = folder.resolve("output.txt");
-    Process process =
-        new ProcessBuilder(command())
-            .redirectErrorStream(true)
-            .redirectOutput(output.toFile())
-            .start();
+    ProcessBuilder program =
+        new ProcessBuilder(command()).redirectErrorStream(true).redirectOutput(output.toFile());
+    program.environment().put("XDG_CONFIG_HOME", folder.resolve("settings").toString());
+    Process process = program.start();
     boolean ended = process.waitFor(120, TimeUnit.SECONDS);
     process.destroyForcibly();
 

@@ -51,8 +51,10 @@ class BenchArchitectureTest {
   }
 
   @Test
-  void theBenchKnowsNoSqlAndNoLines() {
+  void theRoomsKnowNoSqlAndNoLines() {
     noClasses()
+        .that()
+        .resideInAPackage("boreledger.station.bench.*..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.sql..", "org.sqlite..", "..drivers.line..", "com.fazecast..")
@@ -71,12 +73,12 @@ class BenchArchitectureTest {
         .that()
         .resideInAPackage("..bench.view..")
         .and()
-        .doNotHaveSimpleName("BenchWindow")
+        .doNotHaveSimpleName("BenchRoom")
         .and()
         .areTopLevelClasses()
         .should()
         .notBePublic()
-        .because("the window is all that others need")
+        .because("the room is all that others need")
         .check(BENCH);
   }
 }

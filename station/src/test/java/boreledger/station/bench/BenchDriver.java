@@ -1,11 +1,14 @@
 package boreledger.station.bench;
 
-import boreledger.station.bench.model.BenchModel;
+import boreledger.station.app.Play;
+import boreledger.station.app.Workshop;
 import boreledger.station.gauging.Ending;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.results.JobResults;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
+import javafx.scene.control.Labeled;
 import javafx.stage.Window;
 
 /**
@@ -27,29 +30,31 @@ public final class BenchDriver {
   /** Opens the bench. */
   public static void main(String[] arguments) throws LedgerFault {
     BenchDriver driver = new BenchDriver(Path.of(arguments[0]), Long.parseLong(arguments[1]));
+    Path ledger = Path.of(arguments[0]).resolve("bench.db");
     BenchApplication.show(
-        new BenchWiring(driver.run, driver.run, driver::start, () -> System.out.println("closed")));
+        new BenchWiring(
+            new Workshop(ledger),
+            driver::playAndClose,
+            event -> {},
+            desk -> System.out.println("closed")));
     driver.run.close();
     System.out.println("returned");
   }
 
-  private void start(BenchModel model) {
-    run.watch(model::accept);
-    new Thread(() -> playAndClose(model), "run").start();
+  private JobResults playAndClose(Play play) throws LedgerFault, InterruptedException {
+    run.watch(play.watcher());
+    play();
+    Platform.runLater(
+        () -> {
+          System.out.println("seen " + words("#closing-title"));
+          System.out.println("seen " + words("#progress-words"));
+          List.copyOf(Window.getWindows()).forEach(Window::hide);
+        });
+    return run.results().orElseThrow();
   }
 
-  private void playAndClose(BenchModel model) {
-    try {
-      play();
-      Platform.runLater(
-          () -> {
-            System.out.println("seen " + model.shown().closing().get().title());
-            System.out.println("seen " + model.shown().progress().get().words());
-            List.copyOf(Window.getWindows()).forEach(Window::hide);
-          });
-    } catch (LedgerFault | InterruptedException e) {
-      throw new IllegalStateException(e);
-    }
+  private static String words(String id) {
+    return ((Labeled) Window.getWindows().get(0).getScene().lookup(id)).getText();
   }
 
   private void play() throws LedgerFault, InterruptedException {

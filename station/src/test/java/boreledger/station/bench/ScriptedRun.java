@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A gauging run by script: real sessions in a real ledger, told to whoever watches. */
@@ -143,9 +144,9 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   }
 
   @Override
-  public JobResults results() throws LedgerFault {
+  public Optional<JobResults> results() throws LedgerFault {
     try (LedgerView view = ledger.view()) {
-      return new StoredJobs(view).results(List.copyOf(sessions));
+      return Optional.of(new StoredJobs(view).results(List.copyOf(sessions)));
     }
   }
 

@@ -1,6 +1,7 @@
 package boreledger.station.results;
 
 import boreledger.drivers.profile.GaugeProfile;
+import boreledger.station.job.Job;
 import boreledger.station.session.SmallJob;
 import boreledger.station.session.StoredSession;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -22,19 +23,16 @@ record Computed(JobResults results, JsonNode json) {
   static Computed of(SmallJob job, Sitting... sittings) {
     List<StoredSession> sessions = new ArrayList<>();
     Map<String, GaugeProfile> gauges = new HashMap<>();
+    Map<String, Job> jobs = new HashMap<>();
+    jobs.put(job.job().source().sha256(), job.job());
     for (Sitting sitting : sittings) {
       sessions.add(sitting.stored(sessions.size() + 2));
+      jobs.put(sitting.job().source().sha256(), sitting.job());
       gauges.put(sitting.gauge().source().sha256(), sitting.gauge());
     }
     JobResults results =
         JobComputing.of(
-            new JobSessions(
-                job.job(),
-                SmallJob.tables(),
-                sessions,
-                gauges,
-                Map.of(job.job().source().sha256(), job.job()),
-                "00".repeat(32)));
+            new JobSessions(job.job(), SmallJob.tables(), sessions, gauges, jobs, "00".repeat(32)));
     try {
       return new Computed(results, new ObjectMapper().readTree(AnswerJson.write(results)));
     } catch (JsonProcessingException e) {

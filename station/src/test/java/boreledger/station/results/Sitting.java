@@ -2,6 +2,7 @@ package boreledger.station.results;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
+import boreledger.station.job.Job;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionOpened;
@@ -120,6 +121,11 @@ final class Sitting {
     return this;
   }
 
+  /** The job that the session was opened with. */
+  Job job() {
+    return job.job();
+  }
+
   GaugeProfile gauge() {
     return gauge;
   }
@@ -147,6 +153,8 @@ final class Sitting {
         false,
         tS,
         STARTED,
-        List.of(new StoredSession.Stint(0, settingTempC, blockTempC)));
+        List.of(new StoredSession.Stint(0, settingTempC, blockTempC)),
+        List.of(),
+        false);
   }
 }

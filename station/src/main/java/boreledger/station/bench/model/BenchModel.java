@@ -3,8 +3,10 @@ package boreledger.station.bench.model;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.Plausible;
@@ -32,6 +34,7 @@ public final class BenchModel {
   private final Shown shown = new Shown();
   private final BooleanProperty muted = new SimpleBooleanProperty(false);
 
+  private DisplayUnit shownUnit;
   private Sitting sitting;
   private LineWatch line;
   private TraceRecorder trace;
@@ -82,6 +85,22 @@ public final class BenchModel {
   /** Whether the tones are switched off. */
   public BooleanProperty mutedProperty() {
     return muted;
+  }
+
+  /** Asks what the readings mean, whether or not anything is being gauged. */
+  public void askForResults() {
+    results.ask();
+  }
+
+  /** Shows lengths in a unit; null for the one that the job names. */
+  public void showIn(DisplayUnit unit) {
+    shownUnit = unit;
+    if (sitting != null) {
+      sitting = sitting.in(unit);
+      shown.question.set(held == null ? null : Question.of(sitting, held));
+      showSitting();
+      showLine();
+    }
   }
 
   /** Lets time pass: to be called now and then, so that ages stay true. */
@@ -169,11 +188,11 @@ public final class BenchModel {
   }
 
   private void begin(GaugingEvent.Began began) {
-    sitting = Sitting.of(began);
+    sitting = Sitting.of(began, shownUnit);
     line = new LineWatch(began.start().line(), began.lineNotes());
     Plausible plausible = began.start().plausible();
-    Sitting begun = sitting;
-    trace = new TraceRecorder(plausible.lowMm(), plausible.highMm(), mm -> Saying.value(begun, mm));
+    trace =
+        new TraceRecorder(plausible.lowMm(), plausible.highMm(), mm -> Saying.value(sitting, mm));
     lastSample = null;
     ending = null;
     whyOver = "";
@@ -197,6 +216,14 @@ public final class BenchModel {
     } else if (outcome instanceof Outcome.Held waiting) {
       line.refused(waiting.why());
       ask(waiting);
+    } else if (outcome instanceof Outcome.TakenBack back) {
+      ask(null);
+      sitting = sitting.takingBack(back.position());
+      results.ask();
+    } else if (outcome instanceof Outcome.Restored restored) {
+      ask(null);
+      sitting = sitting.taking(restored.position(), restored.valueMm());
+      results.ask();
     }
     sound(tones::lookAtMe);
   }
@@ -213,11 +240,18 @@ public final class BenchModel {
   }
 
   private void computed(JobResults computed) {
-    sitting = sitting.with(computed);
-    showSitting();
+    shown.results.set(computed);
+    if (sitting != null) {
+      sitting = sitting.with(computed);
+      showSitting();
+    }
   }
 
   private void couldNotCompute(String fault) {
+    if (sitting == null) {
+      shown.saying.set(Saying.failed(fault));
+      return;
+    }
     sitting = sitting.withoutResults(Text.SAID_RESULTS_FAILED.with(fault));
     shown.saying.set(shown.saying.get().cautioned(sitting.resultsFault()));
     showSitting();

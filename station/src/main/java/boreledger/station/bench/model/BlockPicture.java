@@ -1,5 +1,6 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Text;
 import boreledger.station.job.Engine.Arrangement;
 import boreledger.station.plan.Position;
 import java.util.List;

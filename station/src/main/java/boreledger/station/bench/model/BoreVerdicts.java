@@ -1,5 +1,7 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
 import java.util.LinkedHashMap;

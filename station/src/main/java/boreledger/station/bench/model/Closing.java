@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
 import boreledger.station.results.JobResults;
 import java.util.ArrayList;

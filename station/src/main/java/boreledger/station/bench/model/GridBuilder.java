@@ -3,6 +3,8 @@ package boreledger.station.bench.model;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
 import boreledger.station.bench.model.Grid.State;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.RingResults.GapResult;

@@ -1,5 +1,7 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Text;
+
 /**
  * How the line is.
  *

@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.model.LineHealth.State;
+import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
 import java.util.List;
 

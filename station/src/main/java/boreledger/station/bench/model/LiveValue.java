@@ -1,6 +1,8 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.decoder.Sample;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
 
 /**
  * What the gauge shows now.

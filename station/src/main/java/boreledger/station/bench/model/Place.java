@@ -1,6 +1,8 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.profile.PickSpec;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
 import boreledger.station.job.Setting;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;

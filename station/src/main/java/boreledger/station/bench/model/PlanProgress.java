@@ -1,5 +1,6 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;

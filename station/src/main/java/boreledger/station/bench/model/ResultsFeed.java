@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
@@ -47,8 +48,8 @@ final class ResultsFeed {
 
   private void compute() {
     try {
-      JobResults results = source.results();
-      screen.execute(() -> answered(() -> received.accept(results)));
+      Optional<JobResults> results = source.results();
+      screen.execute(() -> answered(() -> results.ifPresent(received)));
     } catch (LedgerFault | RuntimeException e) {
       screen.execute(
           () ->

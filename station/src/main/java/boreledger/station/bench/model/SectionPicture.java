@@ -2,6 +2,8 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.model.Grid.State;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import java.util.List;

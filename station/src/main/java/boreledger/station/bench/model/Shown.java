@@ -1,6 +1,8 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.job.DisplayUnit;
+import boreledger.station.results.JobResults;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -22,6 +24,7 @@ public final class Shown {
   final ReadOnlyObjectWrapper<Saying> saying = new ReadOnlyObjectWrapper<>(Saying.none());
   final ReadOnlyObjectWrapper<Question> question = new ReadOnlyObjectWrapper<>();
   final ReadOnlyObjectWrapper<Closing> closing = new ReadOnlyObjectWrapper<>();
+  final ReadOnlyObjectWrapper<JobResults> results = new ReadOnlyObjectWrapper<>();
 
   Shown() {}
 
@@ -78,6 +81,11 @@ public final class Shown {
   /** A held value that waits for an answer; null when none does. */
   public ReadOnlyObjectProperty<Question> question() {
     return question.getReadOnlyProperty();
+  }
+
+  /** What the readings of the job mean; null until it was computed. */
+  public ReadOnlyObjectProperty<JobResults> results() {
+    return results.getReadOnlyProperty();
   }
 
   /** What is said when the run is over; null while it goes on. */

@@ -2,8 +2,10 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.Reads;
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.gauging.GaugingEvent.Began;
 import boreledger.station.gauging.GaugingEvent.Progress;
+import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Job;
 import boreledger.station.plan.Plan;
 import boreledger.station.plan.Position;
@@ -24,6 +26,7 @@ import java.util.OptionalInt;
  * @param taken the gauge's own values in millimetres of the readings seen in this sitting
  * @param results what the readings mean; null until they were computed
  * @param resultsFault why they could not be computed last time; empty when they could
+ * @param shownUnit the unit a person wants to see; null for the job's own
  */
 record Sitting(
     SessionStart start,
@@ -32,34 +35,46 @@ record Sitting(
     Progress progress,
     Map<Position, Double> taken,
     JobResults results,
-    String resultsFault) {
+    String resultsFault,
+    DisplayUnit shownUnit) {
   Sitting {
     plan = List.copyOf(plan);
     taken = Map.copyOf(taken);
   }
 
-  static Sitting of(Began began) {
+  static Sitting of(Began began, DisplayUnit shownUnit) {
     SessionStart start = began.start();
     List<Position> plan = Plan.of(start.job(), start.measure(), start.ring());
-    return new Sitting(start, began.resumed(), plan, began.progress(), Map.of(), null, "");
+    return new Sitting(
+        start, began.resumed(), plan, began.progress(), Map.of(), null, "", shownUnit);
   }
 
   Sitting at(Progress now) {
-    return new Sitting(start, resumed, plan, now, taken, results, resultsFault);
+    return new Sitting(start, resumed, plan, now, taken, results, resultsFault, shownUnit);
   }
 
   Sitting taking(Position position, double valueMm) {
     Map<Position, Double> more = new HashMap<>(taken);
     more.put(position, valueMm);
-    return new Sitting(start, resumed, plan, progress, more, results, resultsFault);
+    return new Sitting(start, resumed, plan, progress, more, results, resultsFault, shownUnit);
+  }
+
+  Sitting takingBack(Position position) {
+    Map<Position, Double> fewer = new HashMap<>(taken);
+    fewer.remove(position);
+    return new Sitting(start, resumed, plan, progress, fewer, results, resultsFault, shownUnit);
   }
 
   Sitting with(JobResults computed) {
-    return new Sitting(start, resumed, plan, progress, taken, computed, "");
+    return new Sitting(start, resumed, plan, progress, taken, computed, "", shownUnit);
   }
 
   Sitting withoutResults(String fault) {
-    return new Sitting(start, resumed, plan, progress, taken, results, fault);
+    return new Sitting(start, resumed, plan, progress, taken, results, fault, shownUnit);
+  }
+
+  Sitting in(DisplayUnit unit) {
+    return new Sitting(start, resumed, plan, progress, taken, results, resultsFault, unit);
   }
 
   Job job() {
@@ -71,7 +86,7 @@ record Sitting(
   }
 
   Lengths lengths() {
-    return new Lengths(job().displayUnit());
+    return new Lengths(shownUnit == null ? job().displayUnit() : shownUnit);
   }
 
   Optional<Position> next() {

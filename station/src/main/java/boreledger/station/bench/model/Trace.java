@@ -1,5 +1,6 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.Text;
 import java.util.List;
 
 /**

@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.decoder.Sample;
 import boreledger.station.bench.model.Trace.Point;
+import boreledger.station.bench.words.Text;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;

@@ -1,5 +1,7 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Drawing;
+import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.model.BlockPicture;
 import boreledger.station.bench.model.BlockPicture.Bore;
 import boreledger.station.job.Engine.Arrangement;
@@ -36,7 +38,7 @@ final class BlockDrawing extends Drawing {
   }
 
   @Override
-  void draw(double width, double height) {
+  protected void draw(double width, double height) {
     if (picture.bores().isEmpty()) {
       return;
     }

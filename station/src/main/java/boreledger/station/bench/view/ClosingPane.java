@@ -1,8 +1,11 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Sign;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Closing;
-import boreledger.station.bench.model.Text;
 import boreledger.station.bench.model.Verdict;
+import boreledger.station.bench.words.Text;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;

@@ -1,5 +1,6 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Shown;
 import javafx.scene.Node;

@@ -1,5 +1,7 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.TextWidth;
 import boreledger.station.bench.model.LiveValue;
 import java.util.Locale;
 import javafx.scene.layout.Region;

@@ -1,9 +1,12 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.TextWidth;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Grid;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
-import boreledger.station.bench.model.Text;
+import boreledger.station.bench.words.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

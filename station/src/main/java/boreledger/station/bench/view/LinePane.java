@@ -1,5 +1,8 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Sign;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.LineHealth;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;

@@ -1,5 +1,7 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.LiveValue;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;

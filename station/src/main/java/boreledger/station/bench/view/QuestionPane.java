@@ -1,8 +1,11 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Sign;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Question;
-import boreledger.station.bench.model.Text;
+import boreledger.station.bench.words.Text;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;

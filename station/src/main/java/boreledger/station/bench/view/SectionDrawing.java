@@ -1,10 +1,13 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Drawing;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.TextWidth;
 import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.model.SectionPicture;
 import boreledger.station.bench.model.SectionPicture.Depth;
 import boreledger.station.bench.model.SectionPicture.Kind;
-import boreledger.station.bench.model.Text;
+import boreledger.station.bench.words.Text;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -42,7 +45,7 @@ final class SectionDrawing extends Drawing {
   }
 
   @Override
-  void draw(double width, double height) {
+  protected void draw(double width, double height) {
     if (picture.kind() == Kind.SETTING) {
       setting(width, height);
     } else if (picture.kind() != Kind.NONE) {

@@ -1,8 +1,10 @@
 package boreledger.station.bench.view;
 
-import boreledger.station.bench.model.Text;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Trace;
 import boreledger.station.bench.model.Trace.Point;
+import boreledger.station.bench.words.Text;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerFault;
@@ -107,7 +108,8 @@ class BenchModelTest extends BenchFixture {
       run.offer(0.0);
       run.offer(0.0193);
 
-      Double diameterMm = run.results().cylinders().get(0).bore().positions().get(0).diameterMm();
+      Double diameterMm =
+          run.results().orElseThrow().cylinders().get(0).bore().positions().get(0).diameterMm();
       assertNotNull(diameterMm);
       Grid.Cell cell = shown().grid().get().rows().get(0).cells().get(0);
       assertEquals(Grid.State.TAKEN, cell.state());

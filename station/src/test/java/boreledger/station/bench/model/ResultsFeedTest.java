@@ -7,6 +7,7 @@ import boreledger.station.results.JobResults;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import org.junit.jupiter.api.Test;
 
@@ -62,23 +63,25 @@ class ResultsFeedTest {
     assertEquals(List.of("java.lang.IllegalStateException"), failed);
   }
 
-  private JobResults compute() throws LedgerFault {
+  private Optional<JobResults> compute() throws LedgerFault {
     asked++;
     if (fault instanceof LedgerFault ledgerFault) {
       throw ledgerFault;
     } else if (fault instanceof RuntimeException unexpected) {
       throw unexpected;
     }
-    return new JobResults(
-        Integer.toString(asked),
-        "",
-        "mm",
-        List.of(),
-        null,
-        List.of(),
-        List.of(),
-        0,
-        false,
-        List.of());
+    return Optional.of(
+        new JobResults(
+            Integer.toString(asked),
+            "",
+            "mm",
+            List.of(),
+            null,
+            List.of(),
+            List.of(),
+            List.of(),
+            0,
+            false,
+            List.of()));
   }
 }

@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.BoreResults.PositionResult;
@@ -198,6 +199,6 @@ class VerdictsTest {
   }
 
   private static GapResult read(double depthMm, Double measuredMm) {
-    return new GapResult(depthMm, measuredMm, null, null, null, null, null, null, false);
+    return new GapResult(depthMm, measuredMm, null, null, null, null, null, null, null, false);
   }
 }

@@ -3,6 +3,7 @@ package boreledger.station.bench.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import boreledger.station.bench.look.Drawing;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -56,7 +57,7 @@ class BenchLayoutTest {
         String where = state + " at " + (int) size[0] + "x" + (int) size[1] + ": ";
         WaitForAsyncUtils.asyncFx(
                 () -> {
-                  Scene scene = new BenchScene(states.model(), size[0], size[1]);
+                  Scene scene = Scenes.bench(states.model(), size);
                   Scenes.layOut(scene);
                   check(scene, where);
                 })

@@ -1,5 +1,7 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Light;
+import boreledger.station.bench.window.StationScene;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -53,8 +55,8 @@ class BenchSnapshots {
     WritableImage image =
         WaitForAsyncUtils.asyncFx(
                 () -> {
-                  BenchScene scene = new BenchScene(states.model(), size[0], size[1]);
-                  scene.brightProperty().set(bright);
+                  StationScene scene =
+                      Scenes.bench(states.model(), size, bright ? Light.BRIGHT : Light.DARK);
                   Scenes.layOut(scene);
                   return scene.snapshot(null);
                 })

@@ -3,6 +3,9 @@ package boreledger.station.bench.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import boreledger.station.bench.look.Light;
+import boreledger.station.bench.look.Sign;
+import boreledger.station.bench.look.Styles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.Field;
@@ -14,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,7 +25,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The style sheet: colours by role, readable pairs, no class that nobody knows. */
 class BenchStyleTest {
@@ -41,18 +45,25 @@ class BenchStyleTest {
           "increment-button",
           "decrement-button",
           "increment-arrow",
-          "decrement-arrow");
-  private static final Pattern ROLES = Pattern.compile("(?s)\\.root(\\.bright)? \\{(.*?)}");
+          "decrement-arrow",
+          "button",
+          "text-field",
+          "text-area",
+          "combo-box",
+          "combo-box-popup",
+          "list-view",
+          "list-cell");
+  private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
   private final String sheet = sheet();
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void everyPairThatCarriesTextCanBeRead(boolean bright) {
+  @EnumSource(Light.class)
+  void everyPairThatCarriesTextCanBeRead(Light light) {
     int checked = 0;
     for (String[] pair : pairs()) {
-      double contrast = contrast(color(bright, pair[0]), color(bright, pair[1]));
+      double contrast = contrast(color(light, pair[0]), color(light, pair[1]));
       assertTrue(contrast >= FOR_TEXT, pair[0] + " on " + pair[1] + ": " + contrast);
       checked++;
     }
@@ -60,10 +71,10 @@ class BenchStyleTest {
   }
 
   @ParameterizedTest
-  @ValueSource(booleans = {false, true})
-  void theBigDigitsCanBeReadFromAfarFreshOrOld(boolean bright) {
+  @EnumSource(Light.class)
+  void theBigDigitsCanBeReadFromAfarFreshOrOld(Light light) {
     for (String ink : List.of("text", "muted")) {
-      double contrast = contrast(color(bright, ink), color(bright, "ground"));
+      double contrast = contrast(color(light, ink), color(light, "ground"));
       assertTrue(contrast >= FOR_BIG_DIGITS, ink + " on ground: " + contrast);
     }
   }
@@ -76,9 +87,11 @@ class BenchStyleTest {
   }
 
   @Test
-  void bothLightsDefineTheSameRoles() {
-    assertEquals(roles(false).keySet(), roles(true).keySet());
-    assertTrue(roles(false).size() >= 12, "roles " + roles(false).keySet());
+  void allLightsDefineTheSameRoles() {
+    for (Light light : Light.values()) {
+      assertEquals(roles(Light.DARK).keySet(), roles(light).keySet(), light.name());
+    }
+    assertTrue(roles(Light.DARK).size() >= 12, "roles " + roles(Light.DARK).keySet());
   }
 
   @Test
@@ -145,13 +158,13 @@ class BenchStyleTest {
     return pairs;
   }
 
-  private String color(boolean bright, String role) {
-    String color = roles(bright).get(role);
+  private String color(Light light, String role) {
+    String color = roles(light).get(role);
     assertTrue(color != null, "no role " + role);
     return color;
   }
 
-  private Map<String, String> roles(boolean bright) {
+  private Map<String, String> roles(Light light) {
     Matcher blocks = ROLES.matcher(sheet);
     while (blocks.find()) {
       Map<String, String> roles = new HashMap<>();
@@ -159,11 +172,12 @@ class BenchStyleTest {
       while (role.find()) {
         roles.put(role.group(1), role.group(2));
       }
-      if (!roles.isEmpty() && bright == (blocks.group(1) != null)) {
+      if (!roles.isEmpty()
+          && light.style().equals(Objects.requireNonNullElse(blocks.group(1), ""))) {
         return roles;
       }
     }
-    throw new IllegalStateException("no roles for bright = " + bright);
+    throw new IllegalStateException("no roles for " + light);
   }
 
   /** Contrast of two colours (W3C, Web Content Accessibility Guidelines 2.1, definitions). */

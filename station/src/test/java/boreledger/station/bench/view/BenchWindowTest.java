@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.ScriptedRun;
+import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.window.StationWindow;
 import boreledger.station.gauging.Ending;
 import boreledger.station.ledger.LedgerFault;
 import java.nio.file.Files;
@@ -57,7 +59,7 @@ class BenchWindowTest {
             Runnable::run,
             () -> System.nanoTime() / 1e9);
     run.watch(model::accept);
-    new BenchWindow(model, stage).show();
+    new StationWindow(model, List.of(BenchRoom.of(model)), new Appearance(), stage).show();
   }
 
   @AfterEach
@@ -227,7 +229,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     var buttons = robot.lookup(node -> node instanceof ButtonBase).queryAllAs(ButtonBase.class);
-    assertEquals(6, buttons.size());
+    assertEquals(7, buttons.size());
     for (ButtonBase button : buttons) {
       String spoken =
           button.getAccessibleText() == null ? button.getText() : button.getAccessibleText();

@@ -1,5 +1,9 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.Light;
+import boreledger.station.bench.model.BenchModel;
+import boreledger.station.bench.window.StationScene;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -17,6 +21,18 @@ final class Scenes {
   };
 
   private Scenes() {}
+
+  /** The bench room in the dark light. */
+  static StationScene bench(BenchModel model, double[] size) {
+    return bench(model, size, Light.DARK);
+  }
+
+  /** The bench room. */
+  static StationScene bench(BenchModel model, double[] size, Light light) {
+    Appearance appearance = new Appearance();
+    appearance.light().set(light);
+    return new StationScene(model, List.of(BenchRoom.of(model)), appearance, size[0], size[1]);
+  }
 
   /** Applies styles and lays out until the sizes that depend on each other have settled. */
   static void layOut(Scene scene) {

@@ -1,0 +1,106 @@
+package boreledger.station.app;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.line.LineFault;
+import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.results.JobResults;
+import boreledger.station.session.Outcome;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.function.Consumer;
+
+/**
+ * Gaugings that a window starts and stops: one at a time, each on a thread of its own. Its methods
+ * may be called from any thread.
+ */
+public final class GaugingDesk {
+  private final Consumer<GaugingEvent> watcher;
+  private final Consumer<String> failed;
+  private Play play;
+  private FutureTask<JobResults> task;
+
+  /** Some gauging. */
+  @FunctionalInterface
+  public interface Work {
+    /** Gauges to the end, or until the play is stopped. */
+    JobResults run(Play play) throws Exception;
+  }
+
+  /**
+   * A desk with nothing on it.
+   *
+   * @param watcher told what happens, on the gauging's thread
+   * @param failed told in one line why a gauging failed, on the same thread
+   */
+  public GaugingDesk(Consumer<GaugingEvent> watcher, Consumer<String> failed) {
+    this.watcher = watcher;
+    this.failed = failed;
+  }
+
+  /** Begins some work; false, and nothing is done, while another goes on. */
+  public synchronized boolean begin(Work work) {
+    if (isBusy()) {
+      return false;
+    }
+    Play begun = new Play(watcher);
+    FutureTask<JobResults> begunTask = new FutureTask<>(() -> telling(work, begun));
+    play = begun;
+    task = begunTask;
+    new Thread(begunTask, "gauging").start();
+    return true;
+  }
+
+  /** Whether something is being gauged. */
+  public synchronized boolean isBusy() {
+    return task != null && !task.isDone();
+  }
+
+  /** Takes a held value after all. */
+  public synchronized void confirm(Outcome.Held held) {
+    if (play != null) {
+      play.confirm(held);
+    }
+  }
+
+  /** Stops what is being gauged soon; it can be resumed. */
+  public synchronized void stop() {
+    if (play != null) {
+      play.stop();
+    }
+  }
+
+  /**
+   * Waits for the last gauging that was begun.
+   *
+   * @return its results; empty when none was begun
+   * @throws Exception what it failed with
+   */
+  public Optional<JobResults> lastResults() throws Exception {
+    FutureTask<JobResults> last;
+    synchronized (this) {
+      last = task;
+    }
+    if (last == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(last.get());
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Exception cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+
+  private JobResults telling(Work work, Play begun) throws Exception {
+    try {
+      return work.run(begun);
+    } catch (LedgerFault | LineFault | FileProblem | UsageProblem e) {
+      failed.accept(e.getMessage());
+      throw e;
+    }
+  }
+}

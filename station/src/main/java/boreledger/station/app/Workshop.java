@@ -1,0 +1,33 @@
+package boreledger.station.app;
+
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerView;
+import boreledger.station.results.JobResults;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A ledger as the rooms of a window use it. Every call opens it anew, reads and closes it, and may
+ * take its time; it is made off the screen's thread.
+ *
+ * @param ledger the file; it need not exist yet
+ */
+public record Workshop(Path ledger) {
+  /**
+   * What the readings of the job that was gauged last mean; empty when nothing was gauged yet.
+   *
+   * @throws LedgerFault if the ledger cannot be read
+   */
+  public Optional<JobResults> latestResults() throws LedgerFault {
+    Optional<LedgerView> view = LedgerView.openIfAny(ledger);
+    if (view.isEmpty()) {
+      return Optional.empty();
+    }
+    try (LedgerView open = view.get()) {
+      StoredJobs jobs = new StoredJobs(open);
+      return jobs.names().isEmpty() ? Optional.empty() : Optional.of(jobs.latestResults());
+    } catch (UsageProblem e) {
+      throw new LedgerFault(e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package boreledger.station.bench.look;
+
+/** The style classes that {@code bench.css} knows. */
+public final class Styles {
+  public static final String BRIGHT = "bright";
+  public static final String SUN = "sun";
+
+  public static final String RAIL = "rail";
+  public static final String RAIL_NAME = "rail-name";
+  public static final String RAIL_ROOM = "rail-room";
+  public static final String RAIL_ROOM_SHOWN = "rail-room-shown";
+  public static final String RAIL_SWITCH = "rail-switch";
+  public static final String DESK = "desk";
+  public static final String DESK_MIDDLE = "desk-middle";
+  public static final String HEAD = "head";
+  public static final String HEAD_JOB = "head-job";
+  public static final String HEAD_GAUGE = "head-gauge";
+  public static final String MUTED = "muted";
+
+  public static final String PLACE_TITLE = "place-title";
+  public static final String PLACE_DETAIL = "place-detail";
+  public static final String HINT = "hint";
+
+  public static final String LIVE = "live";
+  public static final String LIVE_SIZE = "live-size";
+  public static final String DIGITS = "digits";
+  public static final String DIGIT = "digit";
+  public static final String UNIT = "unit";
+  public static final String STALE = "stale";
+
+  public static final String TRACE = "trace";
+  public static final String TRACE_WORDS = "trace-words";
+  public static final String TRACE_LINE = "trace-line";
+  public static final String TRACE_SMALLEST = "trace-smallest";
+  public static final String TRACE_LEVEL = "trace-level";
+
+  public static final String PICTURE = "picture";
+  public static final String BLOCK_OUTLINE = "block-outline";
+  public static final String CENTRE_LINE = "centre-line";
+  public static final String BORE = "bore";
+  public static final String BORE_NOW = "bore-now";
+  public static final String BORE_NUMBER = "bore-number";
+  public static final String BORE_NUMBER_NOW = "bore-number-now";
+  public static final String DONE_ARC = "done-arc";
+  public static final String AXIS = "axis";
+  public static final String AXIS_TIP = "axis-tip";
+  public static final String WALL = "wall";
+  public static final String DECK = "deck";
+  public static final String DEPTH_LEVEL = "depth-level";
+  public static final String DEPTH_OPEN = "depth-open";
+  public static final String DEPTH_TAKEN = "depth-taken";
+  public static final String DEPTH_NOW = "depth-now";
+  public static final String DEPTH_WORDS = "depth-words";
+  public static final String DEPTH_WORDS_NOW = "depth-words-now";
+  public static final String GAUGE = "gauge";
+  public static final String RING = "ring";
+
+  public static final String GRID = "grid";
+  public static final String GRID_HEAD = "grid-head";
+  public static final String CELL = "cell";
+  public static final String CELL_NOW = "cell-now";
+
+  public static final String SAYING = "saying";
+  public static final String SAYING_LINE = "saying-line";
+  public static final String SAYING_WORDS = "saying-words";
+  public static final String CAUTION = "caution";
+  public static final String CAUTION_LINE = "caution-line";
+  public static final String QUESTION = "question";
+  public static final String ANSWERS = "answers";
+  public static final String ANSWER = "answer";
+  public static final String QUESTION_WORDS = "question-words";
+
+  public static final String PROGRESS_WORDS = "progress-words";
+  public static final String PARTS = "parts";
+  public static final String PARTS_DENSE = "parts-dense";
+  public static final String PART = "part";
+  public static final String PART_LABEL = "part-label";
+  public static final String PART_NOW = "part-now";
+
+  public static final String LINE = "line";
+  public static final String LINE_REFUSED = "line-refused";
+  public static final String LINE_SOURCE = "line-source";
+
+  public static final String CLOSING = "closing";
+  public static final String CLOSING_TITLE = "closing-title";
+  public static final String CLOSING_HEAD = "closing-head";
+  public static final String CLOSING_DETAIL = "closing-detail";
+  public static final String VERDICTS = "verdicts";
+  public static final String VERDICT = "verdict";
+  public static final String VERDICT_TITLE = "verdict-title";
+  public static final String VERDICT_WORDS = "verdict-words";
+  public static final String DEFERS = "defers";
+
+  public static final String ROOM = "room";
+  public static final String ROOM_TITLE = "room-title";
+  public static final String CARDS = "cards";
+  public static final String CARD = "card";
+  public static final String CARD_TITLE = "card-title";
+  public static final String FIELDS = "fields";
+  public static final String FIELD = "field";
+  public static final String FIELD_NAME = "field-name";
+  public static final String PROBLEM = "problem";
+  public static final String CHOICES = "choices";
+  public static final String CHOICE = "choice";
+  public static final String RECENT = "recent";
+  public static final String JOB_NAME = "job-name";
+  public static final String HEARD = "heard";
+  public static final String FOOT = "foot";
+  public static final String MAIN_BUTTON = "main-button";
+
+  private Styles() {}
+}

@@ -1,0 +1,18 @@
+package boreledger.station.bench.view;
+
+import boreledger.station.bench.look.Room;
+import boreledger.station.bench.model.BenchModel;
+import boreledger.station.bench.words.Text;
+
+/** The room where gauging is seen. */
+public final class BenchRoom {
+  /** By which it is gone to. */
+  public static final String ID = "bench";
+
+  private BenchRoom() {}
+
+  /** The room of a model. */
+  public static Room of(BenchModel model) {
+    return new Room(ID, Text.ROOM_BENCH.with(), new Desk(model));
+  }
+}

@@ -1,0 +1,2 @@
+/** Every word and number that the window shows. */
+package boreledger.station.bench.words;

@@ -1,0 +1,76 @@
+package boreledger.station.results;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.drivers.profile.GaugeProfile;
+import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.session.StoredSession;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the sessions that count were gauged with, and under which conditions. */
+final class GaugeUses {
+  private final JobSessions stored;
+
+  GaugeUses(JobSessions stored) {
+    this.stored = stored;
+  }
+
+  List<GaugeUse> list() {
+    return stored.inForce().stream().map(this::use).toList();
+  }
+
+  /** One caution for each session whose block stood otherwise than when its bores were gauged. */
+  List<String> cautions() {
+    List<String> cautions = new ArrayList<>();
+    Optional<StoredSession> bores = stored.latest(Measure.BORE, null);
+    for (StoredSession session : stored.sessions()) {
+      bores
+          .filter(latest -> conditions(session).differFrom(conditions(latest)))
+          .map(latest -> caution(session, latest))
+          .ifPresent(cautions::add);
+    }
+    return cautions;
+  }
+
+  private String caution(StoredSession session, StoredSession bores) {
+    return String.format(
+        "Session %d (%s) was gauged with %s, the bores in session %d with %s: a bore changes its"
+            + " shape with what is bolted to the block, so the two do not compare.",
+        session.id(),
+        what(session.opened()),
+        conditions(session).words(),
+        bores.id(),
+        conditions(bores).words());
+  }
+
+  private static String what(SessionOpened opened) {
+    String measure = opened.measure().word();
+    return opened.ring() == null ? measure : measure + ", " + opened.ring() + " ring";
+  }
+
+  private Conditions conditions(StoredSession session) {
+    return Conditions.of(stored.jobOf(session).engine());
+  }
+
+  private GaugeUse use(StoredSession session) {
+    SessionOpened opened = session.opened();
+    GaugeProfile gauge = stored.gaugeOf(session);
+    ZeroChecks checks = new ZeroChecks(session, stored.jobOf(session).setting());
+    return new GaugeUse(
+        session.id(),
+        opened.measure().word(),
+        opened.ring(),
+        opened.wall().toString(),
+        gauge.name(),
+        gauge.source().sha256(),
+        gauge.resolutionMm(),
+        gauge.maxErrorMm(),
+        conditions(session),
+        opened.settingTempC(),
+        opened.blockTempC(),
+        checks.openingMm(),
+        checks.closingMm(),
+        checks.driftMm());
+  }
+}
