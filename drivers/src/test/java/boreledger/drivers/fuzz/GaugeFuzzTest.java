@@ -10,7 +10,9 @@ import boreledger.drivers.profile.GaugeProfiles;
 import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Any bytes, cut and timed anyhow, through every kind of frame and decoding: no exception comes
@@ -28,22 +30,30 @@ class GaugeFuzzTest {
   private static final String REGISTERS =
       "[decode]\nkind='modbus-registers'\nslave=1\nfunction=3\nregister=0\nregisters=2\n";
 
+  private static final Map<String, GaugeProfile> PROFILES = new HashMap<>();
+
   private static String inBytes(String kind) {
     return "[decode]\nkind='" + kind + "'\nat=1\nbytes=4\nbyte_order='little'\n";
+  }
+
+  /** Profiles are the same every time; reading them again would take most of it. */
+  private static GaugeProfile profile(String tables) throws FileProblem {
+    GaugeProfile known = PROFILES.get(tables);
+    if (known != null) {
+      return known;
+    }
+    String head =
+        "format='boreledger-gauge/1'\nname='g'\nreads='size'\nunit='mm'\nresolution_mm=0.001\n"
+            + "max_error_mm=0.002\n";
+    GaugeProfile profile = GaugeProfiles.parse("g", head + tables);
+    PROFILES.put(tables, profile);
+    return profile;
   }
 
   /** Plays the data as a line would bring it: runs of bytes, pauses, an end. */
   private static void play(FuzzedDataProvider data, String... tables) throws FileProblem {
     String pick = data.pickValue(new String[] {"press", "settle", "rock"});
-    GaugeProfile profile =
-        GaugeProfiles.parse(
-            "g",
-            "format='boreledger-gauge/1'\nname='g'\nreads='size'\nunit='mm'\nresolution_mm=0.001\n"
-                + "max_error_mm=0.002\n"
-                + data.pickValue(tables)
-                + "[pick]\nrule='"
-                + pick
-                + "'\n");
+    GaugeProfile profile = profile(data.pickValue(tables) + "[pick]\nrule='" + pick + "'\n");
     Gauge gauge = new Gauge(profile, null);
     List<GaugeEvent> events = new ArrayList<>();
     Bytes fed = Bytes.EMPTY;
