@@ -22,7 +22,7 @@ public final class BoresRoom {
   private static final double[] WIDTHS_PERCENT = {26, 40, 34};
   private static final double[] HEIGHTS_PERCENT = {46, 54};
   private static final double BLOCK_WORDS = 1.9;
-  private static final double SECTION_WORDS = 1.4;
+  private static final double SECTION_WORDS = 1.0;
 
   private final BoresModel model;
   private final FigureView block = new FigureView("block-figure", BLOCK_WORDS);

@@ -61,7 +61,7 @@ final class FactsPane extends ScrollPane {
     if (model.findings().whatIf().get().use() != null) {
       add(List.of(Text.GAPS_SUPPOSED.with()), Styles.PROBLEM);
     }
-    add(page.facts(), Styles.VERDICT_WORDS);
+    add(page.facts(), Styles.FIELD_NAME);
     add(page.agreement(), Styles.MUTED);
     for (String caution : page.cautions()) {
       add(List.of(Text.CAUTION.with(caution)), Styles.PROBLEM);

@@ -107,6 +107,8 @@ public final class Styles {
   public static final String HEARD = "heard";
   public static final String FOOT = "foot";
   public static final String MAIN_BUTTON = "main-button";
+  public static final String CHECK = "check";
+  public static final String BUDGET = "budget";
   public static final String ROOM_HINT = "room-hint";
   public static final String FIGURE_INK = "figure-ink";
   public static final String FIGURE_QUIET = "figure-quiet";

@@ -52,10 +52,7 @@ class BenchStyleTest {
           "combo-box",
           "combo-box-popup",
           "list-view",
-          "list-cell",
-          "titled-pane",
-          "title",
-          "content");
+          "list-cell");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
