@@ -32,6 +32,10 @@ import picocli.CommandLine.RunLast;
       CaptureCommand.class,
       ReplayCommand.class,
       ResultsCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class

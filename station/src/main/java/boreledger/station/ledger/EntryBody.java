@@ -25,6 +25,8 @@ import java.util.List;
   @JsonSubTypes.Type(name = "refused", value = EntryBody.SampleRefused.class),
   @JsonSubTypes.Type(name = "line-fault", value = EntryBody.LineBroke.class),
   @JsonSubTypes.Type(name = "ended", value = EntryBody.SessionEnded.class),
+  @JsonSubTypes.Type(name = "imported", value = EntryBody.Imported.class),
+  @JsonSubTypes.Type(name = "imported-entry", value = EntryBody.ImportedEntry.class),
 })
 public sealed interface EntryBody {
   /** The word that marks a ledger's first entry. */
@@ -116,6 +118,32 @@ public sealed interface EntryBody {
 
   /** The plan of a session is done. */
   record SessionEnded(long session, double tS, Instant wall) implements EntryBody {}
+
+  /**
+   * Entries of another ledger follow, each in an {@link ImportedEntry} of its own.
+   *
+   * @param ledger the other ledger's id
+   * @param head the hash of the last entry that follows, in hexadecimal
+   * @param first the number of the first one in the other ledger
+   * @param entries how many follow
+   * @param wall when they were brought in
+   * @param who the person; null when not known
+   */
+  record Imported(String ledger, String head, long first, long entries, Instant wall, String who)
+      implements EntryBody {}
+
+  /**
+   * An entry of another ledger, with its proof.
+   *
+   * @param imported the {@link Imported} entry that it belongs to
+   * @param session the number that its session's opening has in this ledger; null for what belongs
+   *     to no session
+   * @param number its number in the other ledger
+   * @param hash its hash there, in hexadecimal
+   * @param body its body there, character by character
+   */
+  record ImportedEntry(long imported, Long session, long number, String hash, String body)
+      implements EntryBody {}
 
   /**
    * A sample as it is kept.

@@ -2,11 +2,15 @@ package boreledger.station.ledger;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.util.List;
+import java.util.function.LongUnaryOperator;
 
 /** Entry bodies as JSON text and back. */
 final class EntryJson {
@@ -17,6 +21,9 @@ final class EntryJson {
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .build();
+
+  /** The keys under which a body names other entries. */
+  private static final List<String> REFERENCES = List.of("session", "setting", "entry");
 
   private EntryJson() {}
 
@@ -31,6 +38,41 @@ final class EntryJson {
   static EntryBody read(long seq, String text) throws LedgerFault {
     try {
       return MAPPER.readValue(text, EntryBody.class);
+    } catch (JsonProcessingException e) {
+      throw new LedgerFault(
+          "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
+    }
+  }
+
+  /**
+   * Reads a body whose references to other entries are given other numbers.
+   *
+   * @param number the new number for an old one
+   */
+  static EntryBody readRenumbered(long seq, String text, LongUnaryOperator number)
+      throws LedgerFault {
+    try {
+      JsonNode body = MAPPER.readTree(text);
+      if (body instanceof ObjectNode object) {
+        for (String key : REFERENCES) {
+          JsonNode old = object.path(key);
+          if (old.isIntegralNumber()) {
+            object.put(key, number.applyAsLong(old.longValue()));
+          }
+        }
+      }
+      return MAPPER.treeToValue(body, EntryBody.class);
+    } catch (JsonProcessingException e) {
+      throw new LedgerFault(
+          "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
+    }
+  }
+
+  /** The session that a body names; null when it belongs to none. */
+  static Long sessionOf(long seq, String text) throws LedgerFault {
+    try {
+      JsonNode session = MAPPER.readTree(text).path("session");
+      return session.isIntegralNumber() ? session.longValue() : null;
     } catch (JsonProcessingException e) {
       throw new LedgerFault(
           "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);

@@ -92,7 +92,12 @@ public record StoredSession(
         .reduce((earlier, later) -> later);
   }
 
-  private static StoredSession of(Entry opening, List<Entry> entries) {
+  /**
+   * A session by its entries.
+   *
+   * @param entries what was said after its opening, oldest first
+   */
+  public static StoredSession of(Entry opening, List<Entry> entries) {
     SessionOpened opened = (SessionOpened) opening.body();
     Folding folding = new Folding(opened);
     entries.forEach(folding::add);
