@@ -17,6 +17,8 @@ module boreledger.station {
 
   opens boreledger.station.app to
       com.fasterxml.jackson.databind;
+  opens boreledger.station.audit to
+      com.fasterxml.jackson.databind;
   opens boreledger.station.cli to
       com.fasterxml.jackson.databind,
       info.picocli;

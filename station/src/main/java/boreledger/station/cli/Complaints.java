@@ -6,6 +6,7 @@ import boreledger.drivers.line.LineFault;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.keeping.Stopped;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.seal.KeyProblem;
 import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -44,6 +45,7 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
       return ExitStatus.LEDGER_FAILED;
     } else if (problem instanceof FileProblem
         || problem instanceof UsageProblem
+        || problem instanceof KeyProblem
         || problem instanceof ImpossibleInput) {
       return ExitStatus.BAD_INPUT;
     } else if (problem instanceof Stopped) {

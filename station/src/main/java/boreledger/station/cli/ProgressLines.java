@@ -60,6 +60,24 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       answer.tell("refused: " + refused.why());
     } else if (outcome instanceof Outcome.Held held) {
       answer.tell("refused: " + held.why());
+    } else if (outcome instanceof Outcome.TakenBack back) {
+      answer.tell(
+          String.format(
+              Locale.ROOT,
+              "taken back: %s, %+.4f mm, entry %d; the same again restores it",
+              back.position().words(),
+              back.valueMm(),
+              back.entry()));
+      next(back.position());
+    } else if (outcome instanceof Outcome.Restored restored) {
+      answer.tell(
+          String.format(
+              Locale.ROOT,
+              "restored: %s, %+.4f mm, entry %d",
+              restored.position().words(),
+              restored.valueMm(),
+              restored.entry()));
+      next(restored.next());
     }
   }
 

@@ -165,7 +165,7 @@ public final class GaugingRun {
     if (event instanceof GaugeEvent.Live live) {
       watcher.accept(new GaugingEvent.Live(live.sample()));
     } else if (event instanceof GaugeEvent.Picks picks) {
-      said(session.offer(picks.pick()));
+      said(toTheLinesEnd ? session.offer(picks.pick()) : session.offerLive(picks.pick()));
     } else if (event instanceof GaugeEvent.Bad bad) {
       said(session.refuse(bad.rejected()));
     }

@@ -7,15 +7,12 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import org.sqlite.SQLiteConfig;
 
 /**
  * A ledger's entries one after the other, up to the head it had when it was opened; what is added
  * meanwhile is left out. Memory does not grow with the ledger.
  */
 public final class ChainReader implements AutoCloseable {
-  private static final int BUSY_TIMEOUT_MS = 2000;
-
   private final String file;
   private final Connection connection;
   private final Head head;
@@ -47,17 +44,14 @@ public final class ChainReader implements AutoCloseable {
     if (!Files.exists(path)) {
       throw new LedgerFault(file + ": there is no such ledger");
     }
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(true);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
-    Connection connection = Sqlite.connect(path, config, "read");
+    Connection connection = Sqlite.connectToRead(path);
     try {
       Schema.check(connection, file);
       return new ChainReader(file, connection, Head.of(connection));
     } catch (SQLException e) {
-      throw closeAfter(connection, Sqlite.fault(file, "read", e));
+      throw Sqlite.closeAfter(connection, Sqlite.fault(file, "read", e));
     } catch (LedgerFault e) {
-      throw closeAfter(connection, e);
+      throw Sqlite.closeAfter(connection, e);
     }
   }
 
@@ -125,14 +119,5 @@ public final class ChainReader implements AutoCloseable {
             + seq
             + " does not follow from the one before: the ledger was altered or damaged; go on with"
             + " a copy kept elsewhere");
-  }
-
-  private static LedgerFault closeAfter(Connection connection, LedgerFault first) {
-    try {
-      connection.close();
-    } catch (SQLException second) {
-      first.addSuppressed(second);
-    }
-    return first;
   }
 }

@@ -1,6 +1,7 @@
 package boreledger.station.ledger;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,9 +11,10 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
 import java.util.List;
+import java.util.Map;
 import java.util.function.LongUnaryOperator;
 
-/** Entry bodies as JSON text and back. */
+/** Entry bodies as JSON text and back. Reading refuses unknown and repeated keys. */
 final class EntryJson {
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
@@ -20,6 +22,8 @@ final class EntryJson {
           .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
 
   /** The keys under which a body names other entries. */
@@ -42,6 +46,28 @@ final class EntryJson {
       throw new LedgerFault(
           "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
     }
+  }
+
+  /**
+   * Reads a body as whoever checks the ledger does: only the text that {@link #write} makes of it
+   * is accepted, save for keys that came later and stand for null.
+   */
+  static EntryBody readStrictly(long seq, String text) throws LedgerFault {
+    EntryBody body = read(seq, text);
+    try {
+      JsonNode stored = MAPPER.readTree(text);
+      JsonNode written = MAPPER.readTree(write(body));
+      for (Map.Entry<String, JsonNode> field : written.properties()) {
+        boolean later = !stored.has(field.getKey()) && field.getValue().isNull();
+        if (!later && !field.getValue().equals(stored.get(field.getKey()))) {
+          throw new LedgerFault(
+              "entry " + seq + " does not say " + field.getKey() + " as this program writes it");
+        }
+      }
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("what was read once can be read again", e);
+    }
+    return body;
   }
 
   /**

@@ -23,18 +23,19 @@ public final class ImportedChains {
   /**
    * Takes the next entry of this ledger, of any kind.
    *
+   * @param seq its number
    * @return what is wrong with what was imported; empty when nothing is
    */
-  public Optional<String> accept(Entry entry) {
-    if (entry.body() instanceof ImportedEntry imported) {
+  public Optional<String> accept(long seq, EntryBody body) {
+    if (body instanceof ImportedEntry imported) {
       return Optional.ofNullable(continued(imported));
     }
     String cutShort = left > 0 ? left + " entries of the import before are missing" : null;
     left = 0;
-    if (entry.body() instanceof Imported begun) {
-      imports.add(entry);
+    if (body instanceof Imported begun) {
+      imports.add(new Entry(seq, body, Chain.ORIGIN));
       current = begun;
-      opening = entry.seq();
+      opening = seq;
       left = begun.entries();
       if (begun.first() != head().seq() + 1) {
         return Optional.of("the import does not go on where the one before ended");

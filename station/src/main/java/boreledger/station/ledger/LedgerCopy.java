@@ -6,7 +6,6 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.concurrent.CancellationException;
-import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -15,8 +14,6 @@ import org.sqlite.SQLiteException;
  * writing to it.
  */
 public final class LedgerCopy {
-  private static final int BUSY_TIMEOUT_MS = 2000;
-
   private final Path from;
   private PreparedStatement running;
   private boolean stopped;
@@ -36,10 +33,7 @@ public final class LedgerCopy {
     if (!Files.exists(from)) {
       throw new LedgerFault(from + ": there is no such ledger");
     }
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(true);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
-    try (Connection connection = Sqlite.connect(from, config, "read")) {
+    try (Connection connection = Sqlite.connectToRead(from)) {
       Schema.check(connection, from.toString());
       // One statement reads one moment's state, and takes no lock that a writer would wait for.
       try (PreparedStatement copying = connection.prepareStatement("VACUUM INTO ?")) {

@@ -11,12 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.sqlite.SQLiteConfig;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
 public final class LedgerView implements AutoCloseable {
-  private static final int BUSY_TIMEOUT_MS = 2000;
-
   private final String file;
   private final Connection connection;
 
@@ -47,7 +44,7 @@ public final class LedgerView implements AutoCloseable {
     if (!Files.exists(path)) {
       return Optional.empty();
     }
-    LedgerView view = new LedgerView(path.toString(), connect(path));
+    LedgerView view = new LedgerView(path.toString(), Sqlite.connectToRead(path));
     try {
       if (Schema.isMissing(view.connection)) {
         view.close();
@@ -56,9 +53,9 @@ public final class LedgerView implements AutoCloseable {
       Schema.check(view.connection, view.file);
       return Optional.of(view);
     } catch (SQLException e) {
-      throw view.closeAfter(Sqlite.fault(view.file, "read", e));
+      throw Sqlite.closeAfter(view.connection, Sqlite.fault(view.file, "read", e));
     } catch (LedgerFault e) {
-      throw view.closeAfter(e);
+      throw Sqlite.closeAfter(view.connection, e);
     }
   }
 
@@ -186,21 +183,5 @@ public final class LedgerView implements AutoCloseable {
     } catch (SQLException e) {
       throw Sqlite.fault(file, "read", e);
     }
-  }
-
-  private static Connection connect(Path path) throws LedgerFault {
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(true);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
-    return Sqlite.connect(path, config, "read");
-  }
-
-  private LedgerFault closeAfter(LedgerFault first) {
-    try {
-      connection.close();
-    } catch (SQLException second) {
-      first.addSuppressed(second);
-    }
-    return first;
   }
 }

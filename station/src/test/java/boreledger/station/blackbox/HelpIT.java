@@ -20,6 +20,11 @@ class HelpIT {
         "capture",
         "replay",
         "results",
+        "export",
+        "import",
+        "backup",
+        "restore",
+        "compare",
         "figure gap-change",
         "figure tilt",
         "figure hot-gap",
@@ -48,7 +53,9 @@ class HelpIT {
   void theProgramNamesItsCommands() {
     Outcome outcome = program.run("--help").ended(0);
     for (String command :
-        List.of("demo", "bench", "ports", "capture", "replay", "results", "figure", "gauge")) {
+        List.of(
+            "demo", "bench", "ports", "capture", "replay", "results", "export", "import", "backup",
+            "restore", "compare", "figure", "gauge")) {
       assertTrue(outcome.stdout().contains(command), () -> command + " in " + outcome);
     }
   }

@@ -96,7 +96,7 @@ class GaugingRunFaultTest {
 
   @Test
   void theWatcherIsToldOnlyWhatTheLedgerHolds() throws Exception {
-    bench.line.says(1, "+0.001\nrust\n+1.6\n+0.021\n+0.018\n+0.001\n");
+    bench.line.says(1, "+0.001\nrust\n-0.6\n+0.021\n+0.018\n+0.001\n");
     List<String> seen = new ArrayList<>();
 
     bench
