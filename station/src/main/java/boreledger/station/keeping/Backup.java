@@ -53,7 +53,7 @@ public final class Backup {
     } catch (CancellationException e) {
       throw new Stopped();
     }
-    return Proof.of(draft, name, progress);
+    return Proof.of(draft, from, name, progress);
   }
 
   /** A log that stands beside a file is taken for that file's own, whatever file that is. */

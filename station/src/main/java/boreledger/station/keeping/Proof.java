@@ -13,13 +13,14 @@ import java.nio.file.Path;
  */
 public record Proof(String file, long entries, String ledgerHead) {
   /**
-   * Reads a file and follows its chain.
+   * Reads a copy and follows its chain.
    *
-   * @param name what the file goes by in the proof
+   * @param original what it was copied from
+   * @param name what the copy goes by in the proof
    * @throws LedgerFault if it cannot be read, or an entry does not follow from the one before
    */
-  static Proof of(Path file, Path name, Progress progress) throws LedgerFault {
-    try (ChainReader chain = ChainReader.open(file)) {
+  static Proof of(Path copy, Path original, Path name, Progress progress) throws LedgerFault {
+    try (ChainReader chain = ChainReader.open(copy, original)) {
       chain.follow(row -> progress.passed(row.seq()));
       return new Proof(name.toString(), chain.entries(), chain.headHash().toHex());
     }

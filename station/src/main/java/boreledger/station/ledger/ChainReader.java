@@ -40,7 +40,17 @@ public final class ChainReader implements AutoCloseable {
    * @throws LedgerFault if there is none, or it cannot be read
    */
   public static ChainReader open(Path path) throws LedgerFault {
-    String file = path.toString();
+    return open(path, path);
+  }
+
+  /**
+   * Opens a copy of a ledger.
+   *
+   * @param original whose faults the copy's are
+   * @throws LedgerFault if there is no copy, or it cannot be read
+   */
+  public static ChainReader open(Path path, Path original) throws LedgerFault {
+    String file = original.toString();
     if (!Files.exists(path)) {
       throw new LedgerFault(file + ": there is no such ledger");
     }
