@@ -8,9 +8,10 @@ public sealed interface LiveChoice {
    * A gauge on a line.
    *
    * @param gauge a profile's file, or the name of a built-in one
-   * @param port a serial port's path
+   * @param port a serial port's path, or {@code tcp://host:port}
+   * @param waits whether the line is waited for when it goes away, or breaks the run
    */
-  record Gauge(Path gauge, String port) implements LiveChoice {}
+  record Gauge(Path gauge, String port, boolean waits) implements LiveChoice {}
 
   /**
    * The practice gauge.

@@ -21,7 +21,7 @@ public record LiveRequest(
     Double blockTempC,
     Path ledger,
     boolean fresh) {
-  /** A gauge on a port. */
+  /** A gauge on a port, which is waited for when it goes away. */
   public LiveRequest(
       Path job,
       Path gauge,
@@ -34,7 +34,7 @@ public record LiveRequest(
       boolean fresh) {
     this(
         job,
-        new LiveChoice.Gauge(gauge, port),
+        new LiveChoice.Gauge(gauge, port, true),
         measure,
         ring,
         settingTempC,

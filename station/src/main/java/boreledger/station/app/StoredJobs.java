@@ -44,6 +44,16 @@ public final class StoredJobs {
    * @throws UsageProblem if the ledger has no such job, or several and none was named
    */
   public JobResults results(String jobName) throws LedgerFault, UsageProblem {
+    return JobComputing.of(sessions(jobName));
+  }
+
+  /**
+   * What the results of one job are computed from.
+   *
+   * @param jobName the job; null for the only one
+   * @throws UsageProblem if the ledger has no such job, or several and none was named
+   */
+  public JobSessions sessions(String jobName) throws LedgerFault, UsageProblem {
     List<StoredSession> all = StoredSession.all(view);
     List<String> names = names(all);
     if (names.isEmpty()) {
@@ -53,7 +63,7 @@ public final class StoredJobs {
     if (!names.contains(name)) {
       throw new UsageProblem("no job named " + name + " in this ledger, it has " + list(names));
     }
-    return resultsOf(all, session -> session.opened().jobName().equals(name));
+    return sessionsOf(all, session -> session.opened().jobName().equals(name));
   }
 
   /**
@@ -67,15 +77,16 @@ public final class StoredJobs {
       throw new UsageProblem(NO_SESSION);
     }
     String name = all.get(all.size() - 1).opened().jobName();
-    return resultsOf(all, session -> session.opened().jobName().equals(name));
+    return JobComputing.of(sessionsOf(all, session -> session.opened().jobName().equals(name)));
   }
 
   /** The results of some sessions, all of one job. */
   public JobResults results(List<Long> sessions) throws LedgerFault {
-    return resultsOf(StoredSession.some(view, sessions::contains), session -> true);
+    return JobComputing.of(
+        sessionsOf(StoredSession.some(view, sessions::contains), session -> true));
   }
 
-  private JobResults resultsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
+  private JobSessions sessionsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
       throws LedgerFault {
     List<StoredSession> sessions = all.stream().filter(wanted).toList();
     StoredSession latest = sessions.get(sessions.size() - 1);
@@ -89,8 +100,7 @@ public final class StoredJobs {
     }
     Tables tables = tables(latest.opened().tables());
     Job job = jobs.get(latest.opened().job());
-    return JobComputing.of(
-        new JobSessions(job, tables, sessions, gauges, jobs, view.headHash().toHex()));
+    return new JobSessions(job, tables, sessions, gauges, jobs, view.headHash().toHex());
   }
 
   private Tables tables(List<String> hashes) throws LedgerFault {

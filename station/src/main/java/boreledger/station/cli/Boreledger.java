@@ -32,6 +32,7 @@ import picocli.CommandLine.RunLast;
       CaptureCommand.class,
       ReplayCommand.class,
       ResultsCommand.class,
+      ReportCommand.class,
       AuditCommand.class,
       SealCommand.class,
       TakeBackCommand.class,

@@ -30,8 +30,13 @@ final class LiveOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description = "The serial port; any path, links included.")
+      description = "The serial port, any path, links included; or tcp://host:port.")
   private String port;
+
+  @Option(
+      names = "--stop-if-gone",
+      description = "End with exit status 3 when the line goes away, instead of waiting for it.")
+  private boolean stopIfGone;
 
   @Option(
       names = "--practice",
@@ -95,7 +100,7 @@ final class LiveOptions {
     } else if (seed != null || pace != null) {
       throw new UsageProblem((seed != null ? "--seed" : "--pace") + " goes with --practice only");
     }
-    return new LiveChoice.Gauge(gauge, port);
+    return new LiveChoice.Gauge(gauge, port, !stopIfGone);
   }
 
   private LiveChoice practice() throws UsageProblem {

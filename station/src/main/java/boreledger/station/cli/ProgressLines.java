@@ -3,6 +3,8 @@ package boreledger.station.cli;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Began;
+import boreledger.station.gauging.GaugingEvent.LineBack;
+import boreledger.station.gauging.GaugingEvent.LineGone;
 import boreledger.station.gauging.GaugingEvent.Over;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.gauging.GaugingEvent.Said;
@@ -25,6 +27,11 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       began(began);
     } else if (event instanceof Said said) {
       said(said.outcome(), said.progress());
+    } else if (event instanceof LineGone gone) {
+      answer.tell("gone: " + gone.why());
+    } else if (event instanceof LineBack back) {
+      answer.tell("back: " + back.how());
+      next(back.progress().next());
     } else if (event instanceof Over over && over.ending() != Ending.LINE_BROKE) {
       over(over);
     }

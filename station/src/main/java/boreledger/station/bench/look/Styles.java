@@ -91,5 +91,22 @@ public final class Styles {
   public static final String VERDICT_WORDS = "verdict-words";
   public static final String DEFERS = "defers";
 
+  public static final String ROOM = "room";
+  public static final String ROOM_TITLE = "room-title";
+  public static final String CARDS = "cards";
+  public static final String CARD = "card";
+  public static final String CARD_TITLE = "card-title";
+  public static final String FIELDS = "fields";
+  public static final String FIELD = "field";
+  public static final String FIELD_NAME = "field-name";
+  public static final String PROBLEM = "problem";
+  public static final String CHOICES = "choices";
+  public static final String CHOICE = "choice";
+  public static final String RECENT = "recent";
+  public static final String JOB_NAME = "job-name";
+  public static final String HEARD = "heard";
+  public static final String FOOT = "foot";
+  public static final String MAIN_BUTTON = "main-button";
+
   private Styles() {}
 }

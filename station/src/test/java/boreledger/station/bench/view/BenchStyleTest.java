@@ -45,7 +45,14 @@ class BenchStyleTest {
           "increment-button",
           "decrement-button",
           "increment-arrow",
-          "decrement-arrow");
+          "decrement-arrow",
+          "button",
+          "text-field",
+          "text-area",
+          "combo-box",
+          "combo-box-popup",
+          "list-view",
+          "list-cell");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
