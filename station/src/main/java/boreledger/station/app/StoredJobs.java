@@ -86,6 +86,19 @@ public final class StoredJobs {
         sessionsOf(StoredSession.some(view, sessions::contains), session -> true));
   }
 
+  /**
+   * One session with the files it depends on.
+   *
+   * @throws UsageProblem if the ledger has no such session
+   */
+  public JobSessions session(long number) throws LedgerFault, UsageProblem {
+    List<StoredSession> found = StoredSession.some(view, id -> id == number);
+    if (found.isEmpty()) {
+      throw new UsageProblem("no session " + number + " in this ledger");
+    }
+    return sessionsOf(found, session -> true);
+  }
+
   private JobSessions sessionsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
       throws LedgerFault {
     List<StoredSession> sessions = all.stream().filter(wanted).toList();

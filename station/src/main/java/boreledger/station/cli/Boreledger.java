@@ -40,6 +40,7 @@ import picocli.CommandLine.RunLast;
       ImportCommand.class,
       BackupCommand.class,
       RestoreCommand.class,
+      CompareCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class
