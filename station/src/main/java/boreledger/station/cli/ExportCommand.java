@@ -28,8 +28,7 @@ import picocli.CommandLine.Spec;
       "CSV is RFC 4180 in UTF-8, one reading to a line, taken-back ones too. A text that a",
       "spreadsheet could take for a formula has an apostrophe before it; numbers never have.",
       "JSON holds every entry exactly as it is stored: see import.",
-      "Example: boreledger export --ledger bench.db --out bench.csv --job \"Pumphouse three\"",
-      "  boreledger export --ledger bench.db --out bench.json --format json"
+      "Example: boreledger export --ledger bench.db --out bench.csv --job \"Pumphouse three\""
     })
 final class ExportCommand implements Callable<Integer> {
   private static final String STANDARD_OUTPUT = "-";
