@@ -94,6 +94,19 @@ public final class StoredJobs {
     return JobComputing.of(sessionsOf(StoredSession.some(view, sessions::contains)));
   }
 
+  /**
+   * One session with the files it depends on.
+   *
+   * @throws UsageProblem if the ledger has no such session
+   */
+  public JobSessions session(long number) throws LedgerFault, UsageProblem {
+    List<StoredSession> found = StoredSession.some(view, id -> id == number);
+    if (found.isEmpty()) {
+      throw new UsageProblem("no session " + number + " in this ledger");
+    }
+    return sessionsOf(found);
+  }
+
   /** The sessions of one job. Those of others are not read, so that a long ledger opens soon. */
   private JobSessions sessionsOf(String jobName) throws LedgerFault {
     Set<Long> ofTheJob =
