@@ -73,7 +73,7 @@ class BenchStyleTest {
   @ParameterizedTest
   @EnumSource(Light.class)
   void theBigDigitsCanBeReadFromAfarFreshOrOld(Light light) {
-    for (String ink : List.of("text", "muted")) {
+    for (String ink : List.of("ink", "muted")) {
       double contrast = contrast(color(light, ink), color(light, "ground"));
       assertTrue(contrast >= FOR_BIG_DIGITS, ink + " on ground: " + contrast);
     }
