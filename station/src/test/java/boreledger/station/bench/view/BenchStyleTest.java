@@ -45,7 +45,11 @@ class BenchStyleTest {
           "increment-button",
           "decrement-button",
           "increment-arrow",
-          "decrement-arrow");
+          "decrement-arrow",
+          "list-cell",
+          "list-view",
+          "arrow-button",
+          "arrow");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
