@@ -44,7 +44,15 @@ final class Groups {
           CLOCK,
           RADIAL_WALL);
 
+  /** So that what belongs together stands side by side. */
+  private static final Set<Field> BEGIN_A_ROW =
+      EnumSet.of(Field.TAPER_MAX, Field.SETTING_SIZE, Field.RING_MATERIAL);
+
   private Groups() {}
+
+  static boolean beginsRow(Field field) {
+    return BEGIN_A_ROW.contains(field);
+  }
 
   static List<Field> shown(Section section) {
     return section.fields().stream().filter(field -> !isFolded(field)).toList();

@@ -15,7 +15,6 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 
 /** The fields of a section, or of one of several; what few jobs need is folded away. */
@@ -95,7 +94,7 @@ final class PartPane extends VBox {
         .collect(Collectors.joining(", "));
   }
 
-  private static void arrange(GridPane grid, List<? extends Node> nodes) {
+  private static void arrange(GridPane grid, List<FieldCell> cells) {
     grid.getStyleClass().add(Styles.FORM_GRID);
     for (int column = 0; column < COLUMNS; column++) {
       ColumnConstraints half = new ColumnConstraints();
@@ -103,13 +102,13 @@ final class PartPane extends VBox {
       half.setHgrow(Priority.ALWAYS);
       grid.getColumnConstraints().add(half);
     }
-    for (int i = 0; i < nodes.size(); i++) {
-      grid.add(nodes.get(i), i % COLUMNS, i / COLUMNS);
-      if (i % COLUMNS == 0) {
-        RowConstraints row = new RowConstraints();
-        row.setValignment(VPos.TOP);
-        grid.getRowConstraints().add(row);
-      }
+    int at = 0;
+    for (FieldCell cell : cells) {
+      boolean beginsRow = Groups.beginsRow(cell.place().field());
+      at += beginsRow ? at % COLUMNS : 0;
+      grid.add(cell, at % COLUMNS, at / COLUMNS);
+      GridPane.setValignment(cell, VPos.TOP);
+      at++;
     }
   }
 }
