@@ -27,9 +27,14 @@ final class Choices {
    * Something to choose.
    *
    * @param value what goes into the draft; empty for leaving the field out
-   * @param words what a person reads
+   * @param words what a person reads in the list
+   * @param brief what stands in the form once it is chosen
    */
-  record Choice(String value, String words) {}
+  record Choice(String value, String words, String brief) {
+    Choice(String value, String words) {
+      this(value, words, words);
+    }
+  }
 
   /** The few that stand side by side; empty when the field has none. */
   List<Choice> few(Field field) {
@@ -65,7 +70,8 @@ final class Choices {
     if (field == Field.RULE) {
       choices.add(choice("", Text.JOBFORM_CHOICE_OWN_TARGET));
       for (GapRuleTable.Use use : tables.gapRules().uses().values()) {
-        choices.add(new Choice(use.name(), Text.JOBFORM_CHOICE_RULE.with(use.name(), use.words())));
+        String words = Text.JOBFORM_CHOICE_RULE.with(use.name(), use.words());
+        choices.add(new Choice(use.name(), words, use.name()));
       }
     } else if (MATERIALS.contains(field)) {
       boolean isLiner = field == Field.LINER_MATERIAL;
@@ -107,7 +113,8 @@ final class Choices {
         rows.stream()
             .map(row -> row.origin().split(":")[0])
             .distinct()
-            .collect(Collectors.joining("; ")));
+            .collect(Collectors.joining("; ")),
+        tables.gapRules().uses().get(use).words());
   }
 
   private static String factor(GapRule row) {

@@ -77,7 +77,7 @@ final class FieldCell extends VBox {
       untouchedText = draftText;
       input.show(untouched);
     }
-    unit.setText(rendering().symbol());
+    unit.setText(rendering().unitBeside(input.value()));
     show(note, rendering().note(draftText, input.value()));
     show(help, helpWords());
     Optional<Problem> wrong = model.problem(place);

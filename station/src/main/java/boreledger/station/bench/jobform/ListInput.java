@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.skin.ComboBoxListViewSkin;
 import javafx.util.StringConverter;
 
@@ -27,6 +28,7 @@ final class ListInput implements FieldInput {
     box.setMinWidth(0);
     box.setVisibleRowCount(12);
     box.setConverter(new InWords());
+    box.setButtonCell(new Chosen());
     box.getItems().setAll(choices);
     box.setOnShown(shown -> inTheLightOfTheWindow());
     box.valueProperty().addListener((property, before, now) -> tell(now));
@@ -89,6 +91,14 @@ final class ListInput implements FieldInput {
           list.getStyleClass().add(light.style());
         }
       }
+    }
+  }
+
+  private static final class Chosen extends ListCell<Choice> {
+    @Override
+    protected void updateItem(Choice choice, boolean empty) {
+      super.updateItem(choice, empty);
+      setText(choice == null ? "" : choice.brief());
     }
   }
 

@@ -53,7 +53,12 @@ record Rendering(Kind kind, DisplayUnit unit) {
     return (kind.isLength() ? Text.JOBFORM_IN_FILE_MM : Text.JOBFORM_IN_FILE).with(inFile);
   }
 
-  /** The unit beside a field; empty where there is none. */
+  /** The unit beside a field; empty where there is none, or where one was typed. */
+  String unitBeside(String typedText) {
+    return kind.isNumber() && Numerals.read(kind, typedText).hasUnit() ? "" : symbol();
+  }
+
+  /** The unit that a number without one has; empty where there is none. */
   String symbol() {
     return switch (kind) {
       case LENGTH, LENGTHS -> unit.symbol();

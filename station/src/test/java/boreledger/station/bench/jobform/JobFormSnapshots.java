@@ -77,7 +77,7 @@ class JobFormSnapshots {
     }
   }
 
-  private static void save(WritableImage image, File file) throws Exception {
+  static void save(WritableImage image, File file) throws Exception {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

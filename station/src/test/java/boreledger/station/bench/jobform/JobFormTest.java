@@ -23,6 +23,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,9 +60,8 @@ class JobFormTest {
     open(folder);
     assertEquals("name", focusId());
     type("Pumphouse three");
-    enter(2);
-    type("3");
     enter(1);
+    type("3");
     robot.type(KeyCode.RIGHT, KeyCode.LEFT);
     enter(1);
     type("96", "104");
@@ -233,6 +233,36 @@ class JobFormTest {
     assertNotNull(shown("liner-material"));
     robot.interact(() -> ((ToggleButton) node("setting-kind-micrometer")).fire());
     assertNotNull(shown("setting-max-error"));
+  }
+
+  @Test
+  void anOpenListHasTheColoursOfTheWindow() throws Exception {
+    open(Forms.SAMPLE);
+    ComboBox<?> box = (ComboBox<?>) node("ring-1-rule");
+    robot.interact(
+        () -> {
+          appearance.light().set(Light.BRIGHT);
+          box.requestFocus();
+          box.show();
+        });
+    var list = ((ComboBoxListViewSkin<?>) box.getSkin()).getPopupContent();
+    assertTrue(list.getScene().getRoot().getStyleClass().contains("bright"));
+    if (System.getProperty("bench.snapshots") != null) {
+      robot.interact(
+          () -> {
+            try {
+              JobFormSnapshots.save(
+                  list.getScene().snapshot(null),
+                  Path.of(System.getProperty("bench.snapshots"), "list.png").toFile());
+            } catch (Exception e) {
+              throw new IllegalStateException(e);
+            }
+          });
+    }
+    robot.type(KeyCode.ESCAPE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(box.isShowing());
+    assertEquals(0, left, "Escape closes the list alone");
   }
 
   @Test
