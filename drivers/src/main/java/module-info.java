@@ -3,6 +3,7 @@ module boreledger.drivers {
   requires boreledger.calc;
   requires com.fasterxml.jackson.databind;
   requires com.fazecast.jSerialComm;
+  requires jdk.net;
   requires org.tomlj;
 
   exports boreledger.drivers.capture;
@@ -10,7 +11,10 @@ module boreledger.drivers {
   exports boreledger.drivers.file;
   exports boreledger.drivers.framer;
   exports boreledger.drivers.gauge;
+  exports boreledger.drivers.keyboard;
+  exports boreledger.drivers.learn;
   exports boreledger.drivers.line;
+  exports boreledger.drivers.net;
   exports boreledger.drivers.pick;
   exports boreledger.drivers.practice;
   exports boreledger.drivers.profile;

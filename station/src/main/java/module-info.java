@@ -4,17 +4,25 @@ module boreledger.station {
   requires boreledger.drivers;
   requires com.fasterxml.jackson.databind;
   requires com.fasterxml.jackson.datatype.jsr310;
+  requires com.google.zxing;
   requires info.picocli;
   requires java.desktop;
   requires java.sql;
   requires javafx.controls;
   requires org.apache.commons.csv;
+  // Wanted by the PDF library, which cannot say so itself.
+  requires org.apache.commons.logging;
+  requires org.apache.fontbox;
+  requires org.apache.pdfbox;
+  requires org.apache.pdfbox.io;
   requires org.xerial.sqlitejdbc;
 
   exports boreledger.station.bench to
       javafx.graphics;
 
   opens boreledger.station.app to
+      com.fasterxml.jackson.databind;
+  opens boreledger.station.audit to
       com.fasterxml.jackson.databind;
   opens boreledger.station.cli to
       com.fasterxml.jackson.databind,

@@ -2,6 +2,7 @@ package boreledger.calc.rock;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The samples of one record as columns: finite values, times strictly ascending.
@@ -110,15 +111,10 @@ record RockTrace(double[] tS, double[] yMm) {
 
   /** Values not above either neighbour, ascending. */
   double[] localMinimaMm() {
-    double[] minima = new double[size()];
-    int n = 0;
-    for (int i = 1; i + 1 < size(); i++) {
-      if (isLocalMinimum(i)) {
-        minima[n++] = yMm[i];
-      }
-    }
-    double[] found = Arrays.copyOf(minima, n);
-    Arrays.sort(found);
-    return found;
+    return IntStream.range(0, size())
+        .filter(this::isLocalMinimum)
+        .mapToDouble(i -> yMm[i])
+        .sorted()
+        .toArray();
   }
 }

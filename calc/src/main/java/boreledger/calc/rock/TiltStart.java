@@ -25,6 +25,10 @@ final class TiltStart {
   private static final int SETTLINGS = 2;
   private static final int REPAIRS = 6;
   private static final double MANY_MISFITS = 0.05;
+
+  /** So many are no matter of a few signs: there was no rocking, and repairs take long to fail. */
+  private static final double HOPELESS_MISFITS = 0.2;
+
   private static final int NEAR = 4;
   private static final double OUTLIER_RANGE_MM = 0.6;
 
@@ -65,6 +69,9 @@ final class TiltStart {
    */
   private Leaning repaired(Leaning leaning) {
     Leaning best = leaning;
+    if (misfits(best.fit()) > HOPELESS_MISFITS) {
+      return best;
+    }
     for (int round = 0; round < REPAIRS && misfits(best.fit()) > MANY_MISFITS; round++) {
       Leaning before = best;
       for (int i = 1; i < trace.size(); i++) {

@@ -66,6 +66,24 @@ class DiameterBudgetTest {
     expected.forEach((name, u) -> assertEquals(u, found.get(name), 1e-12, name));
   }
 
+  /**
+   * JCGM 100:2008, 5.2.2, example (figures from memory): ten resistors calibrated with one standard
+   * of 100 milliohm uncertainty have 1 ohm in series, and not the 0.32 ohm of ten that share
+   * nothing.
+   */
+  @Test
+  void sumOfTenSizesHasTheirSettingsErrorTenTimes() {
+    BoreGauging session = drifting(0.0012);
+    WeightedDiameters sum = WeightedDiameters.of(at(session, 1, 0.02));
+    for (int k = 2; k <= 10; k++) {
+      sum = sum.plus(WeightedDiameters.of(at(session, k, 0.02)));
+    }
+    Map<String, Double> found = lines(sum.budget());
+    assertEquals(10 * 0.0005, found.get("setting calibration"), 1e-12);
+    // What each reading has for itself adds in squares.
+    assertEquals(Math.sqrt(10) * 0.0008, found.get("repeatability"), 1e-12);
+  }
+
   @Test
   void withoutClosingCheckThePermissibleErrorCountsTwice() {
     BoreGauging open =

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 class PriorSearchTest {
 
-  private static double wanderingRock(double tS) {
+  static double wanderingRock(double tS) {
     return (0.6 + 0.1 * Math.sin(0.9 * tS)) * Math.sin(4 * tS + 0.5 * Math.sin(1.1 * tS)) + 0.05;
   }
 

@@ -6,10 +6,15 @@ import org.junit.jupiter.api.Test;
 
 class PriorSpreadTest {
 
-  /** The average written out: stiffnesses e⁻² to e² times the likeliest, by their likelihoods. */
+  /**
+   * A short record leaves the stiffness open. The average written out: stiffnesses e⁻² to e² times
+   * the likeliest, by their likelihoods.
+   */
   @Test
   void varianceIsTheAverageOverTheStiffnesses() {
-    TiltFit fit = PriorSearch.around(TiltCase.evenFit(0.001), 1);
+    RockTrace trace = TiltCase.trace(40, PriorSearchTest::wanderingRock, 0.01);
+    TiltPrior first = new TiltPrior(1, 4, 0.05);
+    TiltFit fit = PriorSearch.around(TiltCase.fit(trace, PriorSearchTest::wanderingRock, first), 1);
     double weights = 0;
     double sum = 0;
     for (double power : new double[] {-2, -1, 0, 1, 2}) {

@@ -46,6 +46,19 @@ class RejectionTest {
   }
 
   @Test
+  void aGlitchAtEitherEndGoesAlone() {
+    for (int end : new int[] {0, 149}) {
+      TiltFit fit = withGlitches(0.05, end);
+      int beside = end == 0 ? 1 : 148;
+      assertTrue(Math.abs(fit.deletedResidual(beside)) > 4, "beside " + end);
+      boolean[] used = Rejection.revise(fit, true);
+      for (int i = 0; i < used.length; i++) {
+        assertTrue(used[i] == (i != end), "sample " + i);
+      }
+    }
+  }
+
+  @Test
   void aCleanRecordStaysAsItIs() {
     TiltFit fit = TiltCase.evenFit(NOISE_MM);
     assertArrayEquals(fit.problem().used(), Rejection.revise(fit, true));

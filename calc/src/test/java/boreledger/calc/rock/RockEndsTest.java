@@ -3,6 +3,7 @@ package boreledger.calc.rock;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class RockEndsTest {
@@ -59,6 +60,24 @@ class RockEndsTest {
     used[6] = false;
     TiltFit fit = TiltSolver.fit(even, even.problem().withUsed(used), even.prior(), 20);
     assertEquals(0.2 + TURN_S / 2, trimmed(fit).tS()[0], 0.15);
+  }
+
+  @Test
+  void anEndWithAQuarterOfItsSamplesRejectedStays() {
+    TiltFit even = TiltCase.evenFit(0.0003);
+    boolean[] used = even.problem().used().clone();
+    used[148] = false;
+    used[146] = false;
+    TiltFit fit = TiltSolver.fit(even, even.problem().withUsed(used), even.prior(), 20);
+    int[] stretch = RockPasses.of(fit).stretches();
+    assertEquals(8, Arrays.stream(stretch).filter(k -> k == stretch[149]).count());
+    assertEquals(150, trimmed(fit).size());
+  }
+
+  @Test
+  void asManyPassesAsAskedForAreEnoughToLeaveOneOff() {
+    RockPasses passes = RockPasses.of(offBetween(0, 0.2 + TURN_S / 2, 0.02));
+    assertTrue(RockEnds.without(passes, passes.count()).size() < 150);
   }
 
   @Test

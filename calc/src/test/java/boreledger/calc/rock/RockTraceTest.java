@@ -2,6 +2,8 @@ package boreledger.calc.rock;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -58,6 +60,33 @@ class RockTraceTest {
   void localMinimaAreSortedAndTheEndsAreNone() {
     assertArrayEquals(
         new double[] {1, 1, 2, 5}, trace(0, 5, 5, 9, 2, 3, 1, 1, 7, 0).localMinimaMm());
+  }
+
+  @Test
+  void neitherEndIsALocalMinimum() {
+    RockTrace trace = trace(0, 5, 5, 9, 2, 3, 1, 1, 7, 0);
+    assertFalse(trace.isLocalMinimum(0));
+    assertFalse(trace.isLocalMinimum(9));
+    assertTrue(trace.isLocalMinimum(4));
+  }
+
+  @Test
+  void thinningKeepsSamplesExactlyTheSpacingApart() {
+    double[] quartersS = {0, 0.25, 0.5, 0.75};
+    assertEquals(4, new RockTrace(quartersS, new double[4]).thinned(0.25).size());
+  }
+
+  @Test
+  void aValueThatHoldsForAQuarterSecondIsSteady() {
+    double[] eighthsS = {0, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75};
+    RockTrace trace = new RockTrace(eighthsS, new double[] {7, 7, 7, 1, 3, 2, 4});
+    assertArrayEquals(new double[] {1, 3, 2, 4}, trace.withoutSteadyEnds(0.2).yMm());
+  }
+
+  @Test
+  void aRecordThatIsSteadyAsSeenFromOneEndLeavesNothing() {
+    double[] yMm = {0, -0.2, -0.2, -0.2, -0.2, -0.2, -0.2, -0.2, -0.2, 0.2};
+    assertEquals(0, trace(yMm).withoutSteadyEnds(0.2).size());
   }
 
   @Test

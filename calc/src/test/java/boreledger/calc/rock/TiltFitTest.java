@@ -54,7 +54,8 @@ class TiltFitTest {
 
   @Test
   void criterionAndVariancesAgreeWithDenseAlgebra() {
-    TiltFit fit = TiltCase.evenFit(0.001);
+    RockTrace trace = TiltCase.trace(150, PriorSearchTest::wanderingRock, 0.001);
+    TiltFit fit = TiltCase.fit(trace, PriorSearchTest::wanderingRock, new TiltPrior(0.01, 4, 0.05));
     SplineBasis basis = fit.problem().basis();
     int size = basis.size();
     int samples = fit.weight().length;
@@ -123,6 +124,21 @@ class TiltFitTest {
       checked++;
     }
     assertTrue(checked > 10);
+  }
+
+  /** From a root far too small a whole step overshoots: (q² + y) / 2q is 5 times the true root. */
+  @Test
+  void aFarStartIsLedHomeByShorterSteps() {
+    TiltFit even = TiltCase.evenFit(0);
+    double[] flat = even.coefficients().clone();
+    for (int j = 0; j < flat.length; j++) {
+      flat[j] *= 0.1;
+    }
+    TiltFit fit = TiltSolver.fit(even.problem(), even.prior(), flat, TiltCase.DIAMETER_MM, 40);
+    assertEquals(TiltCase.DIAMETER_MM, fit.diameterMm(), 1e-6);
+    for (int i = 0; i < fit.problem().trace().size(); i++) {
+      assertEquals(TiltCase.evenRock(fit.problem().trace().tS()[i]), fit.root(i), 1e-4);
+    }
   }
 
   @Test

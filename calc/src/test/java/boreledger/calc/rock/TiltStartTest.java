@@ -1,11 +1,14 @@
 package boreledger.calc.rock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TiltStartTest {
 
@@ -37,6 +40,34 @@ class TiltStartTest {
       records++;
     }
     assertEquals(40, records);
+  }
+
+  @Test
+  void theStartKnowsHowFastTheGaugeWasRocked() {
+    TiltFit start = TiltStart.likeliest(TiltCase.trace(150, TiltCase::evenRock, 0.0005));
+    assertEquals(TiltCase.RAD_PER_S, start.prior().rockRadPerS(), 0.5);
+  }
+
+  @Test
+  void noStiffnessNextToTheStartsIsLikelier() {
+    TiltFit start =
+        TiltStart.likeliest(TiltCase.trace(200, PriorSearchTest::wanderingRock, 0.0007));
+    for (double factor : new double[] {Math.exp(-2), Math.exp(2)}) {
+      TiltPrior prior = start.prior().withStiffness(start.prior().stiffness() * factor);
+      TiltFit other = TiltSolver.fit(start, start.problem(), prior, 10);
+      assertTrue(other.criterion() > start.criterion() - 0.5, "times " + factor);
+    }
+  }
+
+  /** Without turning the signs back a tenth of the samples of each of these does not fit. */
+  @ParameterizedTest
+  @ValueSource(longs = {21040, 21786, 22182})
+  void signsThatGlitchesTurnedAreTurnedBack(long seed) {
+    RockingRecord record = RockFigures.record(10, seed);
+    RockEstimate.Found found =
+        assertInstanceOf(
+            RockEstimate.Found.class, RockEstimator.estimate(record.samples(), 0.001, 4));
+    assertEquals(record.truthMm(), found.valueMm(), 3 * found.standardUncertaintyMm());
   }
 
   @Test

@@ -69,6 +69,40 @@ class SampleTest {
     assertEquals(5.82, sample.range(), 1e-12);
   }
 
+  /**
+   * JCGM 100:2008, H.2.4, second approach: quantities read at once are correlated, and a result
+   * worked out from each set by itself needs no correlation coefficient. Printed: resistance
+   * 127.732 with 0.071, reactance 219.847 with 0.295, impedance 254.260 with 0.236 ohm.
+   */
+  @Test
+  void resultsWorkedOutSetBySetHaveTheUncertaintyOfCorrelatedInputs() {
+    double[][] sets =
+        ReferenceTable.rows("gum_h2_impedance.csv").stream()
+            .map(
+                row ->
+                    impedance(
+                        Double.parseDouble(row.get("V_volt")),
+                        Double.parseDouble(row.get("I_milliampere")) / 1000,
+                        Double.parseDouble(row.get("phi_rad"))))
+            .toArray(double[][]::new);
+    assertEquals(5, sets.length);
+    double[] printed = {127.732, 219.847, 254.260};
+    double[] printedUncertainty = {0.071, 0.295, 0.236};
+    for (int k = 0; k < printed.length; k++) {
+      int quantity = k;
+      Sample sample = Sample.of(Arrays.stream(sets).mapToDouble(set -> set[quantity]).toArray());
+      assertEquals(printed[k], sample.mean(), 5e-4);
+      double u = sample.standardUncertaintyOfMean().orElseThrow();
+      assertEquals(printedUncertainty[k], u, 1e-3);
+    }
+  }
+
+  /** Resistance, reactance and impedance in ohm. */
+  private static double[] impedance(double volt, double ampere, double phaseRad) {
+    double ohm = volt / ampere;
+    return new double[] {ohm * Math.cos(phaseRad), ohm * Math.sin(phaseRad), ohm};
+  }
+
   @Test
   void checkStandardHasItsLimits() {
     // NIST/SEMATECH e-Handbook 2.6.2: 97.0698, 0.0268, 97.0162, 97.1234 (printed figures from

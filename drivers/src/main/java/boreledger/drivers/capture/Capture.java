@@ -8,18 +8,36 @@ import java.util.List;
  * A capture file, read completely.
  *
  * @param fileName the file's name without its folder
- * @param chunks what the line delivered, in order
+ * @param said what the line said, in order: chunks, and where it went away and came back
  */
-public record Capture(String fileName, CaptureHeader header, List<LineEvent.Chunk> chunks) {
+public record Capture(String fileName, CaptureHeader header, List<LineEvent> said) {
   /** Takes a copy of the list. */
   public Capture {
-    chunks = List.copyOf(chunks);
+    said = List.copyOf(said);
   }
 
-  /** All that the line said: the chunks, then the end. */
+  /** What the line delivered, in order. */
+  public List<LineEvent.Chunk> chunks() {
+    return said.stream()
+        .filter(LineEvent.Chunk.class::isInstance)
+        .map(LineEvent.Chunk.class::cast)
+        .toList();
+  }
+
+  /**
+   * The chunks, then the end. Where the line went away there is an end too: what was cut off there
+   * must not be joined with what came after.
+   */
   public List<LineEvent> events() {
-    List<LineEvent> events = new ArrayList<>(chunks);
-    double endTS = chunks.isEmpty() ? 0 : chunks.get(chunks.size() - 1).tS();
+    List<LineEvent> events = new ArrayList<>();
+    for (LineEvent event : said) {
+      if (event instanceof LineEvent.Gone) {
+        events.add(new LineEvent.End(event.tS()));
+      } else if (event instanceof LineEvent.Chunk) {
+        events.add(event);
+      }
+    }
+    double endTS = said.isEmpty() ? 0 : said.get(said.size() - 1).tS();
     events.add(new LineEvent.End(endTS));
     return events;
   }

@@ -16,7 +16,8 @@ import java.util.List;
  * {"t":0.000,"rx":"2b302e3031320d0a"}
  * }</pre>
  *
- * <p>A {@code comment} key is allowed on any line, and may be alone on one.
+ * <p>A line that went away and came back has {@code gone} and {@code back} with a text in place of
+ * {@code rx}. A {@code comment} key is allowed on any line, and may be alone on one.
  */
 public final class CaptureFiles {
   /** What a capture's file name ends with. */
@@ -46,16 +47,16 @@ public final class CaptureFiles {
     boolean cut = !content.endsWith("\n");
     CaptureHeader header = null;
     ChunkLines chunkLines = new ChunkLines();
-    List<LineEvent.Chunk> chunks = new ArrayList<>();
+    List<LineEvent> said = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       boolean cutHere = cut && i == lines.size() - 1;
       JsonLine line = JsonLine.parse(shownAs, i + 1, lines.get(i), cutHere);
       if (header == null) {
         header = HeaderLine.read(line);
       } else {
-        chunkLines.read(line).ifPresent(chunks::add);
+        chunkLines.read(line).ifPresent(said::add);
       }
     }
-    return new Capture(fileName, header, chunks);
+    return new Capture(fileName, header, said);
   }
 }

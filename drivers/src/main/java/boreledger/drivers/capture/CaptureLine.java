@@ -11,7 +11,8 @@ import java.util.List;
  * Plays a capture as if its line spoke again.
  *
  * <ul>
- *   <li>Chunks keep their recorded times, whatever the pace.
+ *   <li>Chunks, and where the line went away and came back, keep their recorded times, whatever the
+ *       pace.
  *   <li>Paced, the capture begins with the first {@link #read}; a chunk that is not due within the
  *       timeout makes it {@link LineEvent.Quiet}, at the time the capture has come to.
  *   <li>After the last chunk, after {@link #close()} and when its thread is interrupted (the flag
@@ -22,7 +23,7 @@ import java.util.List;
  */
 public final class CaptureLine implements Line {
   private final String name;
-  private final List<LineEvent.Chunk> chunks;
+  private final List<LineEvent> said;
   private final Pace pace;
   private volatile boolean closed;
   private int next;
@@ -32,7 +33,7 @@ public final class CaptureLine implements Line {
   /** A capture at its start. */
   public CaptureLine(Capture capture, Pace pace) {
     name = "capture " + capture.fileName();
-    chunks = capture.chunks();
+    said = capture.said();
     this.pace = pace;
   }
 
@@ -43,7 +44,7 @@ public final class CaptureLine implements Line {
 
   @Override
   public LineEvent read(Duration timeout) {
-    if (closed || next == chunks.size() || Thread.currentThread().isInterrupted()) {
+    if (closed || next == said.size() || Thread.currentThread().isInterrupted()) {
       return new LineEvent.End(lastS);
     }
     if (pace.isPaced() && !isDue()) {
@@ -53,12 +54,12 @@ public final class CaptureLine implements Line {
       }
       if (!isDue()) {
         // The clock may have passed the chunk's time since; its event must not run back.
-        lastS = Math.max(lastS, Math.min(nowS(), chunks.get(next).tS()));
+        lastS = Math.max(lastS, Math.min(nowS(), said.get(next).tS()));
         return new LineEvent.Quiet(lastS);
       }
     }
-    lastS = chunks.get(next).tS();
-    return chunks.get(next++);
+    lastS = said.get(next).tS();
+    return said.get(next++);
   }
 
   @Override
@@ -72,7 +73,7 @@ public final class CaptureLine implements Line {
   }
 
   private boolean isDue() {
-    return chunks.get(next).tS() <= nowS();
+    return said.get(next).tS() <= nowS();
   }
 
   private double nowS() {
@@ -84,7 +85,7 @@ public final class CaptureLine implements Line {
 
   private void waitFor(Duration timeout) {
     try {
-      pace.sleep(chunks.get(next).tS() - nowS(), timeout);
+      pace.sleep(said.get(next).tS() - nowS(), timeout);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 
 /** The first line of a capture file. */
 final class HeaderLine {
-  private static final String FORMAT = "boreledger-capture/1";
+  static final String FORMAT = "boreledger-capture/1";
   private static final double COLDEST_C = -40;
   private static final double WARMEST_C = 80;
   // RFC 3339, section 5.6, date-time.

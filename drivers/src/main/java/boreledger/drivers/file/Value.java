@@ -1,5 +1,6 @@
 package boreledger.drivers.file;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,10 +79,20 @@ public final class Value {
 
   /** The whole number, {@code least} to {@code most}. */
   public int integer(int least, int most) throws FileProblem {
+    return (int) whole(least, most);
+  }
+
+  /** The whole number, {@code least} to {@code most}, which may be beyond an int. */
+  public long whole(long least, long most) throws FileProblem {
     if (!content.isLong() || content.getLong() < least || content.getLong() > most) {
       throw expected("a whole number from " + least + " to " + most);
     }
-    return (int) content.getLong();
+    return content.getLong();
+  }
+
+  /** The finite number as the decimal that was written; exact up to 15 digits. */
+  public BigDecimal decimal() throws FileProblem {
+    return content.isLong() ? BigDecimal.valueOf(content.getLong()) : BigDecimal.valueOf(number());
   }
 
   /** True or false. */

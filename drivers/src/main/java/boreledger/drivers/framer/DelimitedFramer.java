@@ -54,7 +54,7 @@ final class DelimitedFramer implements Framer {
         take((byte) chunk.bytes().at(i), events);
       }
     }
-    if (event instanceof LineEvent.End) {
+    if (event.isLast()) {
       finish(events);
     }
     return events;

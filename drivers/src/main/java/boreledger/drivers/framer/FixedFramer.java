@@ -47,7 +47,7 @@ final class FixedFramer implements Framer {
         take(chunk.tS(), (byte) chunk.bytes().at(i), events);
       }
     }
-    if (event instanceof LineEvent.End) {
+    if (event.isLast()) {
       finish(events);
     }
     return events;

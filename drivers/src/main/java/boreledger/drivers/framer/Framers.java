@@ -11,6 +11,12 @@ public final class Framers {
     if (spec instanceof FrameSpec.Delimited delimited) {
       return new DelimitedFramer(delimited);
     }
+    if (spec instanceof FrameSpec.Silence silence) {
+      return new SilenceFramer(silence);
+    }
+    if (spec instanceof FrameSpec.ModbusRtu) {
+      return new ModbusRtuFramer();
+    }
     return new FixedFramer((FrameSpec.Fixed) spec);
   }
 }

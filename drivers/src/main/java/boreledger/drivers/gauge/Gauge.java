@@ -47,18 +47,33 @@ public final class Gauge {
   /** Everything that this line event completes, in order. */
   public List<GaugeEvent> feed(LineEvent event) {
     List<GaugeEvent> events = new ArrayList<>();
-    if (!(event instanceof LineEvent.Chunk)) {
+    if (event.isLast()) {
+      finish(event, events);
+      return events;
+    }
+    accept(framer.feed(event), events);
+    if (event instanceof LineEvent.Quiet) {
       picks(rule.quiet(event.tS()), events);
     }
-    for (FrameEvent framed : framer.feed(event)) {
-      // What the silence before this frame completes comes first, as if it had been told of.
-      picks(rule.quiet(framed.tS()), events);
-      accept(decode(framed), events);
-    }
-    if (event instanceof LineEvent.End) {
-      picks(rule.end(event.tS()), events);
-    }
     return events;
+  }
+
+  /** The end comes as if the line had been said to be quiet just before it. */
+  private void finish(LineEvent end, List<GaugeEvent> events) {
+    accept(framer.feed(new LineEvent.Quiet(end.tS())), events);
+    List<FrameEvent> rest = framer.feed(end);
+    accept(rest.stream().filter(FrameEvent.Frame.class::isInstance).toList(), events);
+    picks(rule.quiet(end.tS()), events);
+    accept(rest.stream().filter(FrameEvent.Damage.class::isInstance).toList(), events);
+    picks(rule.end(end.tS()), events);
+  }
+
+  private void accept(List<FrameEvent> framed, List<GaugeEvent> events) {
+    for (FrameEvent each : framed) {
+      // What the silence before this frame completes comes first, as if it had been told of.
+      picks(rule.quiet(each.tS()), events);
+      accept(decode(each), events);
+    }
   }
 
   private Decoded decode(FrameEvent framed) {

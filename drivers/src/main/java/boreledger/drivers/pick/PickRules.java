@@ -16,6 +16,10 @@ public final class PickRules {
    *     tell free air from a bore; null when not known. {@code press} takes every frame.
    */
   public static PickRule of(GaugeProfile profile, PlausibleWindow window) {
+    return new CautionedRule(plain(profile, window));
+  }
+
+  static PickRule plain(GaugeProfile profile, PlausibleWindow window) {
     PickSpec spec = profile.pick();
     if (spec instanceof PickSpec.Press press) {
       return new PressRule(press);
@@ -36,6 +40,10 @@ public final class PickRules {
    * @param samples the samples of one pick event, oldest first; not empty
    */
   public static PickEvent again(GaugeProfile profile, List<Sample> samples) {
+    return CautionedRule.withCautionsOfSamples(plainAgain(profile, samples));
+  }
+
+  private static PickEvent plainAgain(GaugeProfile profile, List<Sample> samples) {
     PickSpec spec = profile.pick();
     if (spec instanceof PickSpec.Press) {
       return PressRule.pick(samples.get(samples.size() - 1), List.of());

@@ -24,13 +24,14 @@ final class PracticeGauge {
   private static final double WARMING_S = 500;
   private static final double GLITCH_CHANCE = 0.002;
 
-  private final Random random;
   private final double warmthMm;
   private double slowNoiseMm;
   private double shownMm = STOP_MM;
 
+  /**
+   * @param random decides how a hand warms it
+   */
   PracticeGauge(Random random) {
-    this.random = random;
     warmthMm = 0.0025 * (2 * random.nextDouble() - 1);
   }
 
@@ -52,8 +53,9 @@ final class PracticeGauge {
    *
    * @param spannedMm what the anvils span, less the size of zero; the stop keeps it from more than
    *     {@link #STOP_MM}
+   * @param random makes the noise
    */
-  double showMm(double tS, double spannedMm) {
+  double showMm(double tS, double spannedMm, Random random) {
     double reachedMm = Math.min(spannedMm, STOP_MM);
     if (reachedMm > shownMm) {
       shownMm = Math.max(shownMm, reachedMm - FRICTION_MM);
@@ -69,7 +71,7 @@ final class PracticeGauge {
   }
 
   /** What an odd value is spoilt by, nearly always nothing, in millimetres. */
-  double glitchMm() {
+  static double glitchMm(Random random) {
     if (random.nextDouble() >= GLITCH_CHANCE) {
       return 0;
     }

@@ -16,9 +16,12 @@ final class PracticeHand {
   private static final double MOVING_MM_A_S = 6;
   private static final double TYPED_NOISE_MM = 0.002;
 
-  private final Random random;
+  private final long seed;
   private final double stepS;
   private final PracticeGauge gauge;
+  private final Random airRandom;
+  private Random random;
+  private int visits;
 
   /**
    * One frame and when its last byte comes.
@@ -30,14 +33,24 @@ final class PracticeHand {
   /**
    * @param samplesPerS how often the streaming gauge sends
    */
-  PracticeHand(Random random, double samplesPerS) {
-    this.random = random;
+  PracticeHand(long seed, double samplesPerS) {
+    this.seed = seed;
     stepS = 1 / samplesPerS;
-    gauge = new PracticeGauge(random);
+    airRandom = new Random(seed);
+    random = airRandom;
+    gauge = new PracticeGauge(airRandom);
   }
 
   /** All that a task brings, from reaching out to resting again. */
   List<Frame> visit(double startS, PracticeTask task) {
+    // Of its own, so that it does not matter how long the hand waited before.
+    random = new Random(31 * seed + ++visits);
+    List<Frame> frames = frames(startS, task);
+    random = airRandom;
+    return frames;
+  }
+
+  private List<Frame> frames(double startS, PracticeTask task) {
     double reachedS = startS + RESTS_S + 0.8 * random.nextDouble();
     if (task instanceof PracticeTask.Type typed) {
       return List.of(typed(reachedS, typed.sizeMm()));
@@ -62,7 +75,7 @@ final class PracticeHand {
     double inS = tS;
     while (tS - inS < swings.lengthS()) {
       double spannedMm = spanMm(task, swings, tS + stepS - inS, offMm);
-      tS = add(frames, sent(tS + stepS, spannedMm, gauge.glitchMm()));
+      tS = add(frames, sent(tS + stepS, spannedMm, PracticeGauge.glitchMm(random)));
     }
     double lastMm = spanMm(task, swings, swings.lengthS(), offMm);
     tS = move(frames, tS, lastMm, PracticeGauge.STOP_MM);
@@ -94,7 +107,7 @@ final class PracticeHand {
   }
 
   private Frame sent(double tS, double spannedMm, double glitchMm) {
-    return frame(tS, "%+.3f\r\n", gauge.showMm(tS, spannedMm) + glitchMm);
+    return frame(tS, "%+.3f\r\n", gauge.showMm(tS, spannedMm, random) + glitchMm);
   }
 
   private Frame typed(double tS, double sizeMm) {

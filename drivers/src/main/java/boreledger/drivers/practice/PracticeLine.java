@@ -8,7 +8,6 @@ import boreledger.drivers.line.LineFault;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Queue;
-import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 
 /**
@@ -20,7 +19,7 @@ import java.util.concurrent.atomic.AtomicReference;
  *       shows free air meanwhile, one that types is quiet.
  *   <li>A hand that hears nothing for {@value #PATIENCE_S} s, and at least {@value
  *       #REAL_PATIENCE_S} s of the real clock, does the last place once more.
- *   <li>The same seed and tasks give the same values.
+ *   <li>The same seed and tasks give the same hand and noise, however long it waits between.
  *   <li>Times are those that the samples were due at, on the clock of its pace.
  *   <li>It ends only when it is closed, or its thread is interrupted.
  * </ul>
@@ -60,7 +59,7 @@ public final class PracticeLine implements Line, Practising {
     this.pace = pace;
     this.startTS = startTS;
     patienceS = Math.max(PATIENCE_S, REAL_PATIENCE_S * pace.speed());
-    hand = new PracticeHand(new Random(seed), SAMPLES_PER_S);
+    hand = new PracticeHand(seed, SAMPLES_PER_S);
     zeroS = pace.nowS();
     lastS = startTS;
     freeSinceS = startTS;

@@ -6,11 +6,11 @@ import java.util.Random;
 
 /**
  * How the hand tilts the gauge while it rocks: to and fro about a middle that is not quite square,
- * each swing with its own width and time, now and then with a rest at its end, and always with a
- * little tremor.
+ * each swing with its own width and time, now and then with a rest at its end, during which the
+ * tilt sinks a little, and always with a little tremor.
  */
 final class Swings {
-  private static final double TREMOR_DEG = 0.04;
+  private static final double TREMOR_DEG = 0.06;
   private static final double TREMOR_HZ = 7;
   private static final double REST_CHANCE = 0.15;
 
@@ -37,12 +37,14 @@ final class Swings {
     int count = 6 + random.nextInt(5);
     for (int i = 0; i < count; i++) {
       if (random.nextDouble() < REST_CHANCE) {
-        double restS = 0.2 + 0.5 * random.nextDouble();
-        swings.add(new Swing(tS, tS + restS, tiltDeg, tiltDeg));
+        double restS = 0.2 + 0.4 * random.nextDouble();
+        double sunkDeg = tiltDeg * (0.9 + 0.06 * random.nextDouble());
+        swings.add(new Swing(tS, tS + restS, tiltDeg, sunkDeg));
         tS += restS;
+        tiltDeg = sunkDeg;
       }
       side = -side;
-      double nextDeg = side * widthDeg * (1 + 0.12 * random.nextGaussian());
+      double nextDeg = side * widthDeg * (1 + 0.1 * random.nextGaussian());
       double lastsS = swingS * (1 + 0.3 * (random.nextDouble() - 0.5));
       swings.add(new Swing(tS, tS + lastsS, tiltDeg, nextDeg));
       tS += lastsS;

@@ -13,7 +13,9 @@ final class BuiltInProfiles {
       List.of(
           "ascii-line-deviation.gauge.toml",
           "ascii-line-size.gauge.toml",
-          "ieee-488-2-size.gauge.toml");
+          "ieee-488-2-size.gauge.toml",
+          "keyboard-line-size.gauge.toml",
+          "modbus-rtu-size.gauge.toml");
 
   private BuiltInProfiles() {}
 

@@ -1,5 +1,6 @@
 package boreledger.drivers.profile;
 
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -19,6 +20,9 @@ import java.util.Set;
  * @param line settings of a serial line
  * @param frame how bytes are cut
  * @param decode how a frame becomes a value
+ * @param flags bits of a frame that say something of its value
+ * @param checks what a frame must agree with, in order; often empty
+ * @param ask how the gauge is asked for a value; null when it sends by itself
  * @param pick how samples become a reading
  */
 public record GaugeProfile(
@@ -33,10 +37,46 @@ public record GaugeProfile(
     LineSettings line,
     FrameSpec frame,
     DecodeSpec decode,
+    FlagSpec flags,
+    List<CheckSpec> checks,
+    AskSpec ask,
     PickSpec pick) {
-  /** Takes a copy of the set. */
+  /** Takes copies of the collections. */
   public GaugeProfile {
     maxErrorIncludes = Set.copyOf(maxErrorIncludes);
+    checks = List.copyOf(checks);
+  }
+
+  /** A gauge that sends by itself, and whose frames hold no flags and no checks. */
+  public GaugeProfile(
+      ProfileSource source,
+      String name,
+      Reads reads,
+      LengthUnit unit,
+      double resolutionMm,
+      double maxErrorMm,
+      Set<MaxErrorPart> maxErrorIncludes,
+      Double repeatabilityMm,
+      LineSettings line,
+      FrameSpec frame,
+      DecodeSpec decode,
+      PickSpec pick) {
+    this(
+        source,
+        name,
+        reads,
+        unit,
+        resolutionMm,
+        maxErrorMm,
+        maxErrorIncludes,
+        repeatabilityMm,
+        line,
+        frame,
+        decode,
+        FlagSpec.NONE,
+        List.of(),
+        null,
+        pick);
   }
 
   /** The same gauge, its samples taken as those of a gauge that is rocked. */
@@ -57,6 +97,9 @@ public record GaugeProfile(
         line,
         frame,
         decode,
+        flags,
+        checks,
+        ask,
         otherPick);
   }
 }

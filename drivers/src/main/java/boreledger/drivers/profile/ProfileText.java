@@ -13,8 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
-import java.util.regex.PatternSyntaxException;
 
 /** The text of a gauge profile as data. */
 final class ProfileText {
@@ -36,6 +34,10 @@ final class ProfileText {
     file.required("format").oneOf(FORMATS);
     double resolutionMm = file.required("resolution_mm").positive();
     Optional<Value> repeatability = file.optional("repeatability_mm");
+    LineSettings line = LineTable.read(file);
+    FrameSpec frame = FrameTable.read(file.table("frame"));
+    Table decodeTable = file.table("decode");
+    DecodeSpec decode = DecodeTable.read(decodeTable, frame);
     GaugeProfile profile =
         new GaugeProfile(
             new ProfileSource(fileName, text, sha256(text)),
@@ -46,9 +48,12 @@ final class ProfileText {
             file.required("max_error_mm").positive(),
             maxErrorIncludes(file),
             repeatability.isEmpty() ? null : Double.valueOf(repeatability.get().positive()),
-            LineTable.read(file),
-            FrameTable.read(file.table("frame")),
-            decode(file.table("decode")),
+            line,
+            frame,
+            decode,
+            FlagsTable.read(file, decode.isBinary() ? decodeTable : null, frame),
+            CheckTables.read(file, frame),
+            AskTable.read(file, decode, line).orElse(null),
             PickTable.read(file.table("pick"), resolutionMm));
     file.done();
     return profile;
@@ -63,25 +68,6 @@ final class ProfileText {
       }
     }
     return parts;
-  }
-
-  private static DecodeSpec decode(Table table) throws FileProblem {
-    Value value = table.required("pattern");
-    DecodeSpec.ByPattern spec = new DecodeSpec.ByPattern(compile(value));
-    if (!spec.hasGroup("value")) {
-      throw value.problem("pattern has no group (?<value>...), expected one");
-    }
-    return spec;
-  }
-
-  private static Pattern compile(Value value) throws FileProblem {
-    try {
-      return Pattern.compile(value.string());
-    } catch (PatternSyntaxException e) {
-      String where = e.getIndex() < 0 ? "" : " at its character " + (e.getIndex() + 1);
-      throw value.problem(
-          "pattern is no regular expression: " + e.getDescription().strip() + where);
-    }
   }
 
   private static String sha256(String text) {

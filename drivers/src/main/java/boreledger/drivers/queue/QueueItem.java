@@ -22,6 +22,20 @@ public sealed interface QueueItem {
   }
 
   /**
+   * A gauge's line went away and is waited for; what was unfinished is in the queue before this.
+   *
+   * @param tS when, in seconds on the line's clock
+   */
+  record Gone(String gauge, double tS, String why) implements QueueItem {}
+
+  /**
+   * A gauge's line that had gone is there again.
+   *
+   * @param tS when, in seconds on the line's clock
+   */
+  record Back(String gauge, double tS, String how) implements QueueItem {}
+
+  /**
    * A gauge's line has no more to give.
    *
    * @param tS when, in seconds on the line's clock

@@ -59,13 +59,17 @@ public final class SerialLine implements Line {
    */
   public static SerialLine open(String path, LineSettings settings, DoubleSupplier clockS)
       throws LineFault {
-    String name = "serial port " + path;
+    String name = nameOf(path);
     SerialPort port = lookUp(path, name);
     PortSettings.prepare(port, settings);
     if (!port.openPort()) {
       throw new LineFault(name + ": could not be opened, " + PortFault.reason(path, port));
     }
     return new SerialLine(port, name, clockS, PortSettings.setModemLines(port, settings));
+  }
+
+  static String nameOf(String path) {
+    return "serial port " + path;
   }
 
   @Override

@@ -87,6 +87,30 @@ class CaptureFilesTest {
   }
 
   @Test
+  void lineThatWentAwayAndCameBackIsReadSo() throws Exception {
+    String text =
+        HEADER
+            + "\n{\"t\":1,\"rx\":\"2b30\"}\n{\"t\":2,\"gone\":\"out\"}\n{\"t\":3,\"back\":\"in\"}\n"
+            + "{\"t\":4,\"rx\":\"0a\"}\n";
+    Capture capture = read(text);
+    assertEquals(
+        List.of(
+            new LineEvent.Chunk(1, Bytes.ofHex("2b30")),
+            new LineEvent.Gone(2, "out"),
+            new LineEvent.Back(3, "in"),
+            new LineEvent.Chunk(4, Bytes.ofHex("0a"))),
+        capture.said());
+    assertEquals(2, capture.chunks().size());
+    assertEquals(
+        List.of(
+            new LineEvent.Chunk(1, Bytes.ofHex("2b30")),
+            new LineEvent.End(2),
+            new LineEvent.Chunk(4, Bytes.ofHex("0a")),
+            new LineEvent.End(4)),
+        capture.events());
+  }
+
+  @Test
   void lineEndsOfOtherSystemsAndAMissingLastOneAreRead() throws Exception {
     String text = "\uFEFF" + HEADER + "\r\n{\"t\":1,\"rx\":\"00\"}\r\n{\"t\":1,\"rx\":\"01\"}";
     assertEquals(2, read(text).chunks().size());
@@ -153,7 +177,10 @@ class CaptureFilesTest {
           {"t":"1.5","rx":"00"}         | t is "1.5", expected a number
           {"t":1e999,"rx":"00"}         | t is "Infinity", expected a number
           {"t":NaN,"rx":"00"}           | not JSON: Non-standard token 'NaN'
-          {"t":1.5,"rx":"00","tx":"01"} | unknown key tx, expected one of comment, t, rx
+          {"t":1.5,"rx":"00","tx":"01"} | unknown key tx, expected one of comment, rx, gone, back, t
+          {"t":1.5,"rx":"00","gone":""} | found rx and gone, expected one of them
+          {"t":1.5,"gone":7}            | gone is 7, expected a text
+          {"back":"it is"}              | missing t, which is required
           {"t":1.5,"rx":"00","rx":"01"} | not JSON: Duplicate field 'rx'
           {"t":1.5,"rx":"00"} {}        | not JSON: Trailing token (of type START_OBJECT) found after value (bou...
           {"t":1.5,"rx":"00             | not JSON: Unexpected end-of-input

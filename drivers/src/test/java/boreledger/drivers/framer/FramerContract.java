@@ -158,6 +158,22 @@ abstract class FramerContract {
   }
 
   @Test
+  void endlessJunkFillsNoMemory() {
+    Framer framer = Framers.of(spec());
+    Random random = new Random(7);
+    byte[] noise = new byte[8192];
+    long held = 0;
+    for (int i = 0; i < 256; i++) {
+      random.nextBytes(noise);
+      held += noise.length;
+      for (FrameEvent event : framer.feed(new LineEvent.Chunk(i, Bytes.of(noise)))) {
+        held -= event.raw().size();
+      }
+      assertTrue(held <= mostDamage(), held + " bytes held");
+    }
+  }
+
+  @Test
   void noEventIsEmpty() {
     for (int seed = 0; seed < SEEDS; seed++) {
       for (FrameEvent event : feed(cut(mixture(new Random(seed)), new Random(seed)))) {

@@ -18,9 +18,9 @@ class PickRulesTest {
 
   @Test
   void ruleIsTheProfiles() throws Exception {
-    assertInstanceOf(PressRule.class, PickRules.of(profile("ascii-line-size", "press"), null));
-    assertInstanceOf(SettleRule.class, PickRules.of(profile("ascii-line-size", "settle"), null));
-    assertInstanceOf(RockRule.class, PickRules.of(profile("ascii-line-size", "rock"), null));
+    assertInstanceOf(PressRule.class, PickRules.plain(profile("ascii-line-size", "press"), null));
+    assertInstanceOf(SettleRule.class, PickRules.plain(profile("ascii-line-size", "settle"), null));
+    assertInstanceOf(RockRule.class, PickRules.plain(profile("ascii-line-size", "rock"), null));
   }
 
   @Test

@@ -70,7 +70,7 @@ class GaugeProfilesTest {
   @Test
   void builtInProfilesHaveDistinctNames() {
     List<GaugeProfile> profiles = GaugeProfiles.builtIn();
-    assertTrue(profiles.size() >= 3);
+    assertTrue(profiles.size() >= 5);
     assertEquals(
         profiles.size(),
         profiles.stream().map(GaugeProfile::name).collect(Collectors.toSet()).size());
@@ -104,7 +104,8 @@ class GaugeProfilesTest {
         "b.gauge.toml: no such gauge profile; looked in "
             + folder
             + ", among the built-in ascii-line-deviation.gauge.toml, ascii-line-size.gauge.toml,"
-            + " ieee-488-2-size.gauge.toml",
+            + " ieee-488-2-size.gauge.toml, keyboard-line-size.gauge.toml,"
+            + " modbus-rtu-size.gauge.toml",
         Problem.of(() -> GaugeProfiles.find("b", List.of(folder))));
   }
 

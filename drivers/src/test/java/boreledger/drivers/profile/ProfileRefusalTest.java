@@ -61,9 +61,11 @@ class ProfileRefusalTest {
       quoteCharacter = '`',
       textBlock =
           """
-          kind = "line"          | kind = "silence"      | 17:8: kind is "silence", expected "line" or "fixed"; this version does not read silence frames
-          kind = "line"          | kind = "modbus-rtu"   | 17:8: kind is "modbus-rtu", expected "line" or "fixed"; this version does not read modbus-rtu frames
-          kind = "line"          | kind = "packet"       | 17:8: kind is "packet", expected one of "line", "fixed"
+          kind = "line"          | kind = "packet"       | 17:8: kind is "packet", expected one of "line", "fixed", "silence", "modbus-rtu"
+          kind = "line"          | kind = "silence"      | 16:1: missing quiet_ms in [frame], which is required
+          kind = "line"          | kind = "silence"~quiet_ms = 0 | 18:12: quiet_ms is 0, expected a number above 0
+          kind = "line"          | kind = "silence"~quiet_ms = 20 | 19:1: unknown key ends_with in [frame], expected one of kind, quiet_ms, max_bytes
+          kind = "line"          | kind = "modbus-rtu"   | 18:1: unknown key ends_with in [frame], expected one of kind
           ends_with = "\\r\\n"   | ends_with = ""        | 18:13: ends_with is "", expected one or more ASCII characters
           ends_with = "\\r\\n"   | ends_with = "é"       | 18:13: ends_with is "é", expected one or more ASCII characters
           ends_with = "\\r\\n"   | ends_with_hex = "0d0" | 18:17: ends_with_hex is "0d0", expected pairs of hexadecimal digits, such as "0d0a"

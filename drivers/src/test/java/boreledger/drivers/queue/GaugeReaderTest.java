@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.mockito.ArgumentMatchers.any;
+import static org.mockito.Mockito.mock;
+import static org.mockito.Mockito.when;
 
 import boreledger.drivers.gauge.Gauge;
 import boreledger.drivers.gauge.GaugeEvent;
@@ -99,6 +102,25 @@ class GaugeReaderTest {
     assertEquals(
         "scripted line: reading was given up, java.lang.IllegalStateException: no such state",
         assertInstanceOf(QueueItem.Broke.class, last).fault().getMessage());
+    assertStopped(thread, line);
+  }
+
+  @Test
+  void faultOfTheGaugeBehindABreakDoesNotHideTheBreak() throws Exception {
+    LineFault fault = new LineFault("the cable is out");
+    ScriptedLine line =
+        new ScriptedLine(
+            () -> {
+              throw fault;
+            });
+    Gauge gauge = mock(Gauge.class);
+    when(gauge.feed(any())).thenThrow(new IllegalStateException("no such state"));
+    Thread thread = new GaugeReader("gap", line, gauge, queue).start();
+    List<QueueItem> items = takeAll();
+    assertEquals(List.of(new QueueItem.Broke("gap", 0, fault)), items);
+    assertEquals(
+        "scripted line: reading was given up, java.lang.IllegalStateException: no such state",
+        fault.getSuppressed()[0].getMessage());
     assertStopped(thread, line);
   }
 

@@ -1,5 +1,6 @@
 package boreledger.station.app;
 
+import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerFault;
@@ -97,7 +98,7 @@ public final class GaugingDesk {
   private JobResults telling(Work work, Play begun) throws Exception {
     try {
       return work.run(begun);
-    } catch (LedgerFault | LineFault e) {
+    } catch (LedgerFault | LineFault | FileProblem | UsageProblem e) {
       failed.accept(e.getMessage());
       throw e;
     }

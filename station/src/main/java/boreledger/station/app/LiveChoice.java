@@ -8,9 +8,11 @@ public sealed interface LiveChoice {
    * A gauge on a line.
    *
    * @param gauge a profile's file, or the name of a built-in one
-   * @param port a serial port's path
+   * @param port a serial port's path, {@code tcp://host:port} for a serial device server, or {@code
+   *     keyboard} for the lines of standard input
+   * @param waits whether the line is waited for when it goes away, or breaks the run
    */
-  record Gauge(Path gauge, String port) implements LiveChoice {}
+  record Gauge(Path gauge, String port, boolean waits) implements LiveChoice {}
 
   /**
    * The practice gauge.

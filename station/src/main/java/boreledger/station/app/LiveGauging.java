@@ -64,6 +64,9 @@ public final class LiveGauging implements AutoCloseable {
     Optional<StoredSession> unfinished = unfinished(request, start);
     SittingClock clock = clock(unfinished).atSpeed(source.speed());
     Line line = source.open(clock);
+    if (request.record() != null) {
+      line = Recording.of(line, request.record(), start, clock);
+    }
     return new LiveGauging(request, start, unfinished, clock, line, source.listener());
   }
 

@@ -11,7 +11,7 @@ import java.util.function.Consumer;
 /** Where the bytes of a live session come from, before it is opened. */
 interface LiveSource {
   /** What a request chose, its files read. */
-  static LiveSource of(LiveRequest request, Job job) throws FileProblem {
+  static LiveSource of(LiveRequest request, Job job) throws FileProblem, UsageProblem {
     if (request.listening() instanceof LiveChoice.Practice practice) {
       return new PracticeSource(request, practice, job);
     }

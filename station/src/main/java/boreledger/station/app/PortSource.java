@@ -1,21 +1,37 @@
 package boreledger.station.app;
 
 import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.keyboard.KeyboardLine;
+import boreledger.drivers.keyboard.TypedLines;
+import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
+import boreledger.drivers.net.TcpAddress;
+import boreledger.drivers.net.TcpLine;
+import boreledger.drivers.profile.FrameSpec;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.serial.SerialLine;
+import boreledger.drivers.serial.SerialOpening;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
-/** A gauge on a port. */
+/** A gauge on a serial or network port, or one that types into this program's standard input. */
 final class PortSource implements LiveSource {
+  private static final String KEYBOARD = "keyboard";
+
   private final GaugeProfile gauge;
   private final String port;
+  private final boolean waits;
+  private final TcpAddress network;
+  private final boolean typed;
 
-  PortSource(LiveChoice.Gauge choice) throws FileProblem {
+  PortSource(LiveChoice.Gauge choice) throws FileProblem, UsageProblem {
     gauge = GaugeFiles.named(choice.gauge());
     port = choice.port();
+    waits = choice.waits();
+    network = port.startsWith(TcpAddress.SCHEME) ? address(port) : null;
+    typed = port.equals(KEYBOARD);
   }
 
   @Override
@@ -25,7 +41,10 @@ final class PortSource implements LiveSource {
 
   @Override
   public String words() {
-    return "serial port " + port;
+    if (typed) {
+      return "keyboard input";
+    }
+    return (network == null ? "serial port " : "network port ") + port;
   }
 
   @Override
@@ -35,11 +54,60 @@ final class PortSource implements LiveSource {
 
   @Override
   public Line open(SittingClock clock) throws LineFault {
-    return SerialLine.open(port, gauge.line(), clock::nowTS);
+    if (typed) {
+      return keyboard(gauge, clock::nowTS);
+    } else if (!waits) {
+      return once(port, network, gauge, clock::nowTS);
+    }
+    return network == null
+        ? SerialOpening.lasting(port, gauge.line(), clock::nowTS)
+        : TcpLine.lasting(network, clock::nowTS);
+  }
+
+  /**
+   * Opens the line of a port, which is not waited for when it goes.
+   *
+   * @throws UsageProblem if a network address cannot be one
+   */
+  static Line open(String port, GaugeProfile gauge, DoubleSupplier clockS)
+      throws LineFault, UsageProblem {
+    if (port.equals(KEYBOARD)) {
+      return keyboard(gauge, clockS);
+    }
+    return once(port, port.startsWith(TcpAddress.SCHEME) ? address(port) : null, gauge, clockS);
   }
 
   @Override
   public Consumer<GaugingEvent> listener() {
     return event -> {};
+  }
+
+  private static Line once(
+      String port, TcpAddress network, GaugeProfile gauge, DoubleSupplier clockS) throws LineFault {
+    return network == null
+        ? SerialLine.open(port, gauge.line(), clockS)
+        : TcpLine.open(network, clockS);
+  }
+
+  private static TcpAddress address(String text) throws UsageProblem {
+    try {
+      return TcpAddress.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new UsageProblem("--port: " + e.getMessage());
+    }
+  }
+
+  private static Line keyboard(GaugeProfile gauge, DoubleSupplier clockS) {
+    KeyboardLine line = new KeyboardLine(ending(gauge.frame()), clockS);
+    new TypedLines(System.in, line).start();
+    return line;
+  }
+
+  /** What stands in the place of Enter: whatever this gauge's frames end with. */
+  private static Bytes ending(FrameSpec frame) {
+    if (frame instanceof FrameSpec.Delimited delimited) {
+      return delimited.endsWith();
+    }
+    return frame instanceof FrameSpec.Fixed fixed ? fixed.endsWith() : Bytes.EMPTY;
   }
 }

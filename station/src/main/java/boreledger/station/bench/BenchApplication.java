@@ -1,26 +1,40 @@
 package boreledger.station.bench;
 
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.Workshop;
+import boreledger.station.bench.bores.BoresModel;
+import boreledger.station.bench.bores.BoresRoom;
+import boreledger.station.bench.findings.Findings;
+import boreledger.station.bench.gaps.GapsModel;
+import boreledger.station.bench.gaps.GapsRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
+import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.memory.RememberedLook;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.model.HeldAnswers;
+import boreledger.station.bench.start.StartModel;
+import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.window.StationWindow;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Application;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
@@ -39,12 +53,17 @@ public final class BenchApplication extends Application {
           BenchApplication::thread,
           // Once the window is closed, nobody waits for results.
           new ThreadPoolExecutor.DiscardPolicy());
+  private final ScreenExecutor screen = new ScreenExecutor();
   private final SineTones tones = new SineTones();
   private final Appearance appearance = new Appearance();
   private final Memory memory = Memory.ofThePerson();
   private final RememberedLook look = new RememberedLook(memory);
+  // What the background sees of the workshop, which belongs to the screen's thread.
+  private final AtomicReference<Workshop> asked = new AtomicReference<>();
   private BenchWiring wiring;
+  private BenchModel model;
   private GaugingDesk desk;
+  private StationWindow window;
 
   /** Called by JavaFX. */
   public BenchApplication() {}
@@ -66,21 +85,21 @@ public final class BenchApplication extends Application {
   @Override
   public void start(Stage stage) {
     wiring = WIRING.get();
-    BenchModel model =
+    model =
         new BenchModel(
-            new BenchServices(wiring.workshop()::latestResults, new Answers(), tones),
-            new ScreenExecutor(),
+            new BenchServices(this::results, new Answers(), tones),
+            screen,
             background,
             () -> System.nanoTime() / NANOS_PER_S);
     desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
     look.restore(appearance);
     appearance.unit().subscribe(model::showIn);
-    StationWindow window = new StationWindow(model, rooms(model), appearance, stage);
+    window = new StationWindow(model, rooms(), appearance, stage);
     look.restore(stage, BenchApplication::canBeSeen);
     stage.setOnHiding(hiding -> look.keep(appearance, stage));
     window.show();
-    model.askForResults();
     if (wiring.first() != null) {
+      window.go(BenchRoom.ID);
       desk.begin(wiring.first());
     }
   }
@@ -94,8 +113,33 @@ public final class BenchApplication extends Application {
     remember();
   }
 
-  private List<Room> rooms(BenchModel model) {
-    return List.of(BenchRoom.of(model));
+  private List<Room> rooms() {
+    ObjectProperty<Workshop> workshop = new SimpleObjectProperty<>(wiring.workshop());
+    workshop.subscribe(
+        now -> {
+          asked.set(now);
+          model.askForResults();
+        });
+    Surroundings around =
+        new Surroundings(
+            workshop,
+            model.shown().results(),
+            appearance,
+            background,
+            screen,
+            room -> window.go(room));
+    StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
+    Findings findings = new Findings(around);
+    return List.of(
+        StartRoom.of(start),
+        BenchRoom.of(model),
+        BoresRoom.of(new BoresModel(findings, around)),
+        GapsRoom.of(new GapsModel(findings, around, memory)));
+  }
+
+  private Optional<JobResults> results() throws LedgerFault {
+    Workshop workshop = asked.get();
+    return workshop == null ? Optional.empty() : workshop.latestResults();
   }
 
   private void remember() {

@@ -1,5 +1,6 @@
 package boreledger.station.cli;
 
+import boreledger.station.app.Folders;
 import boreledger.station.app.LiveGauging;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.app.UsageProblem;
@@ -22,8 +23,6 @@ import picocli.CommandLine.Option;
       "  --measure bore --setting-temp 20.4 --block-temp 21.3"
     })
 final class BenchCommand implements Callable<Integer> {
-  private static final String JOB_ENDING = ".job.toml";
-
   @Mixin private Answer answer;
   @Mixin private LiveOptions live;
 
@@ -38,7 +37,7 @@ final class BenchCommand implements Callable<Integer> {
     if (!Window.canOpen()) {
       throw new UsageProblem("there is no display to open the bench on; use capture instead");
     }
-    Path file = ledger == null ? besideTheJob() : ledger;
+    Path file = ledger == null ? Folders.ledgerBeside(live.job()) : ledger;
     LiveRequest request = live.request(file);
     try (LiveGauging gauging = LiveGauging.prepare(request)) {
       answer.tell("ledger " + file);
@@ -46,12 +45,5 @@ final class BenchCommand implements Callable<Integer> {
       answer.print(results, ResultsText.of(results));
       return ExitStatus.attentionIf(results.attention());
     }
-  }
-
-  private Path besideTheJob() {
-    String name = live.job().getFileName().toString();
-    String stem =
-        name.endsWith(JOB_ENDING) ? name.substring(0, name.length() - JOB_ENDING.length()) : name;
-    return live.job().resolveSibling(stem + ".ledger.db");
   }
 }

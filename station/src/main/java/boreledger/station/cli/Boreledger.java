@@ -32,6 +32,10 @@ import picocli.CommandLine.RunLast;
       CaptureCommand.class,
       ReplayCommand.class,
       ResultsCommand.class,
+      ReportCommand.class,
+      AuditCommand.class,
+      SealCommand.class,
+      TakeBackCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class

@@ -22,7 +22,8 @@ import picocli.CommandLine.ParentCommand;
     footer = {
       "",
       "An unfinished session of the same job and measure is resumed at its next position. Stop",
-      "with Ctrl-C: what was acknowledged is kept.",
+      "with Ctrl-C: what was acknowledged is kept. When the gauge is unplugged or falls asleep it is",
+      "waited for: the same device, or none.",
       "Example: boreledger capture --job my.job.toml --gauge my.gauge.toml --port /dev/ttyUSB0",
       "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3",
       "To practise without a gauge: boreledger capture --job my.job.toml --practice --pace 20",

@@ -5,6 +5,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.seal.KeyProblem;
 import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -43,6 +44,7 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
       return ExitStatus.LEDGER_FAILED;
     } else if (problem instanceof FileProblem
         || problem instanceof UsageProblem
+        || problem instanceof KeyProblem
         || problem instanceof ImpossibleInput) {
       return ExitStatus.BAD_INPUT;
     }

@@ -15,7 +15,10 @@ import picocli.CommandLine.Option;
 /** The invented engine, gauged before your eyes. */
 @Command(
     name = "demo",
-    description = "Gauges an invented engine from recorded bytes, and says what the readings mean.",
+    description = {
+      "Gauges an invented engine from recorded bytes, says what the readings mean, and writes the",
+      "build sheet beside the ledger."
+    },
     footer = {
       "",
       "With a display the bench opens and plays it live; --headless only prints the results.",
@@ -58,7 +61,8 @@ final class DemoCommand implements Callable<Integer> {
                     demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
                 .orElseThrow()
             : demo.play(Pace::asFastAsRead, new Play(lines));
-    answer.print(results, ResultsText.of(results));
+    answer.tell("build sheet " + demo.sheetFile());
+    answer.print(results, ResultsText.of(results) + "Build sheet " + demo.sheetFile());
     return ExitStatus.attentionIf(results.attention());
   }
 }

@@ -10,12 +10,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "gauge",
     synopsisSubcommandLabel = "WHAT",
-    description = "Tries gauge profiles.",
+    description = "Tries gauge profiles, and learns new ones.",
     footer = {
       "",
       "Example: boreledger gauge check --gauge my.gauge.toml --capture my.capture.jsonl"
     },
-    subcommands = GaugeCheckCommand.class)
+    subcommands = {GaugeCheckCommand.class, GaugeLearnCommand.class})
 final class GaugeCommand implements Runnable {
   @Spec private CommandSpec spec;
   @Mixin private Answer answer;

@@ -30,8 +30,16 @@ final class LiveOptions {
   @Option(
       names = "--port",
       paramLabel = "PORT",
-      description = "The serial port; any path, links included.")
+      description = {
+        "The serial port, any path, links included; tcp://host:port for a serial device server;",
+        "or keyboard, for a gauge that types its values as lines of standard input."
+      })
   private String port;
+
+  @Option(
+      names = "--stop-if-gone",
+      description = "End with exit status 3 when the line goes away, instead of waiting for it.")
+  private boolean stopIfGone;
 
   @Option(
       names = "--practice",
@@ -77,13 +85,19 @@ final class LiveOptions {
   @Option(names = "--new", description = "Open a new session even if one is unfinished.")
   private boolean fresh;
 
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Also write what the line delivers into a new capture file, for replay.")
+  private Path record;
+
   Path job() {
     return job;
   }
 
   LiveRequest request(Path ledger) throws UsageProblem {
     return new LiveRequest(
-        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh);
+        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
   }
 
   private LiveChoice listening() throws UsageProblem {
@@ -95,7 +109,7 @@ final class LiveOptions {
     } else if (seed != null || pace != null) {
       throw new UsageProblem((seed != null ? "--seed" : "--pace") + " goes with --practice only");
     }
-    return new LiveChoice.Gauge(gauge, port);
+    return new LiveChoice.Gauge(gauge, port, !stopIfGone);
   }
 
   private LiveChoice practice() throws UsageProblem {

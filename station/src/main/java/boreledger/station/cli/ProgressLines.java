@@ -3,6 +3,8 @@ package boreledger.station.cli;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Began;
+import boreledger.station.gauging.GaugingEvent.LineBack;
+import boreledger.station.gauging.GaugingEvent.LineGone;
 import boreledger.station.gauging.GaugingEvent.Over;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.gauging.GaugingEvent.Said;
@@ -25,6 +27,11 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       began(began);
     } else if (event instanceof Said said) {
       said(said.outcome(), said.progress());
+    } else if (event instanceof LineGone gone) {
+      answer.tell("gone: " + gone.why());
+    } else if (event instanceof LineBack back) {
+      answer.tell("back: " + back.how());
+      next(back.progress().next());
     } else if (event instanceof Over over && over.ending() != Ending.LINE_BROKE) {
       over(over);
     }
@@ -60,6 +67,24 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       answer.tell("refused: " + refused.why());
     } else if (outcome instanceof Outcome.Held held) {
       answer.tell("refused: " + held.why());
+    } else if (outcome instanceof Outcome.TakenBack back) {
+      answer.tell(
+          String.format(
+              Locale.ROOT,
+              "taken back: %s, %+.4f mm, entry %d; the same again restores it",
+              back.position().words(),
+              back.valueMm(),
+              back.entry()));
+      next(back.position());
+    } else if (outcome instanceof Outcome.Restored restored) {
+      answer.tell(
+          String.format(
+              Locale.ROOT,
+              "restored: %s, %+.4f mm, entry %d",
+              restored.position().words(),
+              restored.valueMm(),
+              restored.entry()));
+      next(restored.next());
     }
   }
 

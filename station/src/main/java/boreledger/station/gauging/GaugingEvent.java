@@ -30,6 +30,21 @@ public sealed interface GaugingEvent {
   /** Something became a reading, or did not; the ledger has it already. */
   record Said(Outcome outcome, Progress progress) implements GaugingEvent {}
 
+  /**
+   * The line went away; it is waited for, and the ledger says so. It may be said again with more to
+   * tell.
+   *
+   * @param why one line that says which line, and what to do
+   */
+  record LineGone(String why, Progress progress) implements GaugingEvent {}
+
+  /**
+   * The line that had gone is there again; the ledger says so.
+   *
+   * @param how one line that says where it was found
+   */
+  record LineBack(String how, Progress progress) implements GaugingEvent {}
+
   /** The run is over; no event follows. */
   record Over(Ending ending, Progress progress) implements GaugingEvent {}
 

@@ -5,6 +5,7 @@ import boreledger.drivers.gauge.GaugeEvent;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
 import boreledger.drivers.pick.PlausibleWindow;
+import boreledger.drivers.profile.AskSpec;
 import boreledger.drivers.queue.CaptureQueue;
 import boreledger.drivers.queue.GaugeReader;
 import boreledger.drivers.queue.QueueItem;
@@ -21,7 +22,7 @@ import java.util.function.Consumer;
 
 /**
  * Feeds one gauge into one session until the plan is done, the line ends or breaks, or a person
- * stops it.
+ * stops it. A line that is waited for when it goes away does not end the run.
  *
  * <p>The line is read on a thread of its own, which ends with the run; the ledger is written on the
  * thread that calls {@link #run}, and the watcher is told there, after the commit. {@link #stop}
@@ -77,7 +78,7 @@ public final class GaugingRun {
     Gauge gauge =
         new Gauge(
             session.start().gauge(), new PlausibleWindow(plausible.lowMm(), plausible.highMm()));
-    Thread reader = new GaugeReader(session.start().measure().word(), line, gauge, queue).start();
+    Thread reader = reader(gauge).start();
     try {
       Ending ending = toTheEnd(reader);
       watcher.accept(new GaugingEvent.Over(ending, progress()));
@@ -89,6 +90,12 @@ public final class GaugingRun {
       queue.close();
       line.close();
     }
+  }
+
+  /** Recorded bytes cannot be asked for more. */
+  private GaugeReader reader(Gauge gauge) {
+    AskSpec ask = toTheLinesEnd ? null : session.start().gauge().ask();
+    return new GaugeReader(session.start().measure().word(), line, gauge, queue, ask);
   }
 
   /** Stops the run soon; the session can be resumed. */
@@ -145,6 +152,16 @@ public final class GaugingRun {
       hear(said.event());
       return doneLive();
     }
+    if (item instanceof QueueItem.Gone gone) {
+      session.lineBroke(gone.tS(), gone.why());
+      watcher.accept(new GaugingEvent.LineGone(gone.why(), progress()));
+      return Optional.empty();
+    }
+    if (item instanceof QueueItem.Back back) {
+      session.lineBroke(back.tS(), back.how());
+      watcher.accept(new GaugingEvent.LineBack(back.how(), progress()));
+      return Optional.empty();
+    }
     if (item instanceof QueueItem.Broke && stopped) {
       return Optional.of(Ending.STOPPED);
     }
@@ -165,7 +182,7 @@ public final class GaugingRun {
     if (event instanceof GaugeEvent.Live live) {
       watcher.accept(new GaugingEvent.Live(live.sample()));
     } else if (event instanceof GaugeEvent.Picks picks) {
-      said(session.offer(picks.pick()));
+      said(toTheLinesEnd ? session.offer(picks.pick()) : session.offerLive(picks.pick()));
     } else if (event instanceof GaugeEvent.Bad bad) {
       said(session.refuse(bad.rejected()));
     }

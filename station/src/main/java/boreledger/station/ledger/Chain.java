@@ -18,9 +18,14 @@ public final class Chain {
 
   /** The hash of entry {@code seq}, given its body and the hash of the entry before it. */
   public static Bytes link(Bytes previousHash, long seq, String body) {
+    return link(previousHash, seq, Bytes.of(body.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** The same for a body given by its bytes. */
+  static Bytes link(Bytes previousHash, long seq, Bytes body) {
     MessageDigest digest = sha256();
     digest.update(BODY);
-    byte[] bodyDigest = digest.digest(body.getBytes(StandardCharsets.UTF_8));
+    byte[] bodyDigest = digest.digest(body.toArray());
     digest.update(LINK);
     digest.update(previousHash.toArray());
     digest.update(ByteBuffer.allocate(Long.BYTES).putLong(seq).array());

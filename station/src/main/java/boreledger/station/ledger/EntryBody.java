@@ -5,6 +5,7 @@ import boreledger.station.plan.Position;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,8 +26,22 @@ import java.util.List;
   @JsonSubTypes.Type(name = "refused", value = EntryBody.SampleRefused.class),
   @JsonSubTypes.Type(name = "line-fault", value = EntryBody.LineBroke.class),
   @JsonSubTypes.Type(name = "ended", value = EntryBody.SessionEnded.class),
+  @JsonSubTypes.Type(name = "taken-back", value = EntryBody.TakenBack.class),
+  @JsonSubTypes.Type(name = "restored", value = EntryBody.Restored.class),
+  @JsonSubTypes.Type(name = "moved", value = EntryBody.Moved.class),
+  @JsonSubTypes.Type(name = "amended", value = EntryBody.Amended.class),
+  @JsonSubTypes.Type(name = "seal", value = EntryBody.Sealed.class),
 })
 public sealed interface EntryBody {
+  /** What is said within a session. */
+  sealed interface OfSession extends EntryBody {
+    /** The number of the entry that opened the session. */
+    long session();
+
+    /** The clock on the wall. */
+    Instant wall();
+  }
+
   /** The word that marks a ledger's first entry. */
   String FORMAT = "boreledger-ledger/1";
 
@@ -73,10 +88,17 @@ public sealed interface EntryBody {
    *
    * @param settingTempC the setting ring's temperature from now on; null for the one before
    * @param blockTempC the block's temperature from now on; null for the one before
+   * @param program the program's version from now on; null for the one before
    */
   record SessionResumed(
-      long session, double tS, Instant wall, Double settingTempC, Double blockTempC, String line)
-      implements EntryBody {}
+      long session,
+      double tS,
+      Instant wall,
+      Double settingTempC,
+      Double blockTempC,
+      String line,
+      String program)
+      implements OfSession {}
 
   /**
    * A reading at a position.
@@ -98,7 +120,24 @@ public sealed interface EntryBody {
       Long setting,
       List<KeptSample> samples,
       List<String> cautions)
-      implements EntryBody {}
+      implements OfSession {
+    /** The same reading somewhere else, with a caution that says so. */
+    public ReadingTaken movedTo(Position place, String caution) {
+      List<String> more = new ArrayList<>(cautions);
+      more.add(caution);
+      return new ReadingTaken(
+          session,
+          place,
+          tS,
+          wall,
+          valueMm,
+          standardUncertaintyMm,
+          rule,
+          setting,
+          samples,
+          List.copyOf(more));
+    }
+  }
 
   /**
    * Something came that became no reading.
@@ -109,13 +148,97 @@ public sealed interface EntryBody {
    */
   record SampleRefused(
       long session, double tS, Instant wall, String raw, Double valueMm, String why)
-      implements EntryBody {}
+      implements OfSession {}
 
   /** The line broke while the session was open. */
-  record LineBroke(long session, double tS, Instant wall, String why) implements EntryBody {}
+  record LineBroke(long session, double tS, Instant wall, String why) implements OfSession {}
 
   /** The plan of a session is done. */
-  record SessionEnded(long session, double tS, Instant wall) implements EntryBody {}
+  record SessionEnded(long session, double tS, Instant wall) implements OfSession {}
+
+  /**
+   * A reading no longer counts; it stays where it is.
+   *
+   * @param entry the reading's entry
+   * @param tS the session's clock; null when it was done outside a sitting
+   * @param why in one plain clause
+   * @param who the person; null when not known
+   * @param raw what the gauge sent as the gesture, in hexadecimal; null when it was no gesture
+   * @param valueMm the gesture's value; null when it was no gesture
+   */
+  record TakenBack(
+      long session,
+      long entry,
+      Double tS,
+      Instant wall,
+      String why,
+      String who,
+      String raw,
+      Double valueMm)
+      implements OfSession {}
+
+  /** A reading that was taken back counts again. The components are those of {@link TakenBack}. */
+  record Restored(
+      long session,
+      long entry,
+      Double tS,
+      Instant wall,
+      String why,
+      String who,
+      String raw,
+      Double valueMm)
+      implements OfSession {}
+
+  /**
+   * A reading was taken somewhere else than its entry says.
+   *
+   * @param entry the reading's entry
+   * @param position where it was taken
+   * @param tS the session's clock; null when it was done outside a sitting
+   * @param who the person; null when not known
+   */
+  record Moved(
+      long session, long entry, Position position, Double tS, Instant wall, String why, String who)
+      implements OfSession {}
+
+  /**
+   * The temperatures were other than the session says, from a moment of its clock on.
+   *
+   * @param tS the moment from which they hold
+   * @param settingTempC the setting ring's; null for the one before
+   * @param blockTempC the block's; null for the one before
+   * @param wall when this was said
+   * @param who the person; null when not known
+   */
+  record Amended(
+      long session,
+      double tS,
+      Instant wall,
+      Double settingTempC,
+      Double blockTempC,
+      String why,
+      String who)
+      implements OfSession {}
+
+  /**
+   * A person signed for everything up to an entry.
+   *
+   * @param ledger the ledger's id, as its first entry has it
+   * @param entry the number of the last entry that is sealed
+   * @param head that entry's hash, in hexadecimal
+   * @param name the person
+   * @param key the public key, 32 bytes in base64url without padding
+   * @param signature 64 bytes in base64url without padding
+   */
+  record Sealed(
+      String ledger,
+      long entry,
+      String head,
+      Instant wall,
+      String name,
+      String key,
+      String signature)
+      implements EntryBody {}
 
   /**
    * A sample as it is kept.

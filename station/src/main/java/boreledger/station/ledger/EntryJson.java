@@ -1,14 +1,17 @@
 package boreledger.station.ledger;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.util.Map;
 
-/** Entry bodies as JSON text and back. */
+/** Entry bodies as JSON text and back. Reading refuses unknown and repeated keys. */
 final class EntryJson {
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
@@ -16,6 +19,8 @@ final class EntryJson {
           .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
           .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
 
   private EntryJson() {}
@@ -35,5 +40,27 @@ final class EntryJson {
       throw new LedgerFault(
           "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
     }
+  }
+
+  /**
+   * Reads a body as whoever checks the ledger does: only the text that {@link #write} makes of it
+   * is accepted, save for keys that came later and stand for null.
+   */
+  static EntryBody readStrictly(long seq, String text) throws LedgerFault {
+    EntryBody body = read(seq, text);
+    try {
+      JsonNode stored = MAPPER.readTree(text);
+      JsonNode written = MAPPER.readTree(write(body));
+      for (Map.Entry<String, JsonNode> field : written.properties()) {
+        boolean later = !stored.has(field.getKey()) && field.getValue().isNull();
+        if (!later && !field.getValue().equals(stored.get(field.getKey()))) {
+          throw new LedgerFault(
+              "entry " + seq + " does not say " + field.getKey() + " as this program writes it");
+        }
+      }
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("what was read once can be read again", e);
+    }
+    return body;
   }
 }

@@ -20,8 +20,6 @@ import org.sqlite.SQLiteConfig;
  * is in the ledger.
  */
 public final class Ledger implements AutoCloseable {
-  private static final int BUSY_TIMEOUT_MS = 2000;
-
   private final String file;
   private final Connection connection;
   private Head head;
@@ -50,18 +48,30 @@ public final class Ledger implements AutoCloseable {
       }
       return ledger;
     } catch (SQLException e) {
-      LedgerFault fault = Sqlite.fault(file, "open", e);
-      ledger.closeAfter(fault);
-      throw fault;
+      throw Sqlite.closeAfter(connection, Sqlite.fault(file, "open", e));
     } catch (LedgerFault fault) {
-      ledger.closeAfter(fault);
-      throw fault;
+      throw Sqlite.closeAfter(connection, fault);
     }
+  }
+
+  /**
+   * Opens a ledger that must be there.
+   *
+   * @throws LedgerFault if there is none, or it cannot be read or written
+   */
+  public static Ledger open(Path path) throws LedgerFault {
+    LedgerView.open(path).close();
+    return openOrCreate(path);
   }
 
   /** A read-only view of the same file, on a connection of its own. */
   public LedgerView view() throws LedgerFault {
     return LedgerView.open(Path.of(file));
+  }
+
+  /** The last entry's number. */
+  public long headSeq() {
+    return head.seq();
   }
 
   /** The last entry's hash. */
@@ -167,19 +177,11 @@ public final class Ledger implements AutoCloseable {
     }
   }
 
-  private void closeAfter(Exception first) {
-    try {
-      connection.close();
-    } catch (SQLException second) {
-      first.addSuppressed(second);
-    }
-  }
-
   private static SQLiteConfig writing() {
     SQLiteConfig config = new SQLiteConfig();
     config.setJournalMode(SQLiteConfig.JournalMode.WAL);
     config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
+    config.setBusyTimeout(Sqlite.BUSY_TIMEOUT_MS);
     return config;
   }
 

@@ -10,12 +10,10 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.sqlite.SQLiteConfig;
+import java.util.stream.Stream;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
 public final class LedgerView implements AutoCloseable {
-  private static final int BUSY_TIMEOUT_MS = 2000;
-
   private final String file;
   private final Connection connection;
 
@@ -46,7 +44,7 @@ public final class LedgerView implements AutoCloseable {
     if (!Files.exists(path)) {
       return Optional.empty();
     }
-    LedgerView view = new LedgerView(path.toString(), connect(path));
+    LedgerView view = new LedgerView(path.toString(), Sqlite.connectToRead(path));
     try {
       if (Schema.isMissing(view.connection)) {
         view.close();
@@ -55,9 +53,9 @@ public final class LedgerView implements AutoCloseable {
       Schema.check(view.connection, view.file);
       return Optional.of(view);
     } catch (SQLException e) {
-      throw view.closeAfter(Sqlite.fault(view.file, "read", e));
+      throw Sqlite.closeAfter(view.connection, Sqlite.fault(view.file, "read", e));
     } catch (LedgerFault e) {
-      throw view.closeAfter(e);
+      throw Sqlite.closeAfter(view.connection, e);
     }
   }
 
@@ -70,9 +68,35 @@ public final class LedgerView implements AutoCloseable {
     }
   }
 
+  /**
+   * The ledger's id, which its first entry has.
+   *
+   * @throws LedgerFault if it does not begin as a ledger
+   */
+  public String id() throws LedgerFault {
+    return query("WHERE seq = 1").stream()
+        .flatMap(
+            entry ->
+                entry.body() instanceof EntryBody.LedgerMade made
+                    ? Stream.of(made.id())
+                    : Stream.empty())
+        .findFirst()
+        .orElseThrow(() -> new LedgerFault(file + ": does not begin as a ledger does"));
+  }
+
+  /** An entry by its number. */
+  public Optional<Entry> entry(long seq) throws LedgerFault {
+    return query("WHERE seq = ?", seq).stream().findFirst();
+  }
+
   /** All session openings, oldest first. */
   public List<Entry> sessions() throws LedgerFault {
     return query("WHERE kind = 'session'");
+  }
+
+  /** All seals, oldest first. */
+  public List<Entry> seals() throws LedgerFault {
+    return query("WHERE kind = 'seal'");
   }
 
   /** Everything said in a session after its opening, oldest first. */
@@ -114,21 +138,5 @@ public final class LedgerView implements AutoCloseable {
     } catch (SQLException e) {
       throw Sqlite.fault(file, "read", e);
     }
-  }
-
-  private static Connection connect(Path path) throws LedgerFault {
-    SQLiteConfig config = new SQLiteConfig();
-    config.setReadOnly(true);
-    config.setBusyTimeout(BUSY_TIMEOUT_MS);
-    return Sqlite.connect(path, config, "read");
-  }
-
-  private LedgerFault closeAfter(LedgerFault first) {
-    try {
-      connection.close();
-    } catch (SQLException second) {
-      first.addSuppressed(second);
-    }
-    return first;
   }
 }

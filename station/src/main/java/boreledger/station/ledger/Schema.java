@@ -1,10 +1,14 @@
 package boreledger.station.ledger;
 
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The tables and triggers of a ledger file, version 1. */
 final class Schema {
@@ -13,7 +17,7 @@ final class Schema {
   /** "Bore" in ASCII: marks the file as a ledger in its SQLite header. */
   static final int APPLICATION_ID = 0x426f7265;
 
-  private static final List<String> STATEMENTS =
+  static final List<String> STATEMENTS =
       List.of(
           """
           CREATE TABLE entry (
@@ -79,5 +83,49 @@ final class Schema {
         ResultSet row = statement.executeQuery("PRAGMA " + name)) {
       return row.getInt(1);
     }
+  }
+
+  /** What is in the file's layout that must not be, or is missing; empty when all is as it must. */
+  static List<String> faults(Connection connection) throws SQLException {
+    List<String> faults = new ArrayList<>();
+    try (Connection pattern = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+      create(pattern);
+      Map<String, String> expected = parts(pattern);
+      Map<String, String> found = parts(connection);
+      expected.forEach((part, sql) -> compare(part, sql, found.get(part), faults));
+      found.keySet().stream()
+          .filter(part -> !expected.containsKey(part))
+          .forEach(part -> faults.add(part + " does not belong into a ledger"));
+      for (String name : List.of("application_id", "user_version")) {
+        int is = pragma(connection, name);
+        int mustBe = pragma(pattern, name);
+        if (is != mustBe) {
+          faults.add(name + " is " + is + ", must be " + mustBe);
+        }
+      }
+    }
+    return faults;
+  }
+
+  private static void compare(String part, String expected, String found, List<String> faults) {
+    if (found == null) {
+      faults.add(part + " is missing");
+    } else if (!found.equals(expected)) {
+      faults.add(part + " is not as a ledger's must be");
+    }
+  }
+
+  /** Tables, indices, triggers and views, each with the words that made it. */
+  private static Map<String, String> parts(Connection connection) throws SQLException {
+    Map<String, String> parts = new TreeMap<>();
+    try (Statement statement = connection.createStatement();
+        ResultSet row =
+            statement.executeQuery("SELECT type, name, tbl_name, sql FROM sqlite_schema")) {
+      while (row.next()) {
+        parts.put(
+            row.getString(1) + " " + row.getString(2), row.getString(3) + ": " + row.getString(4));
+      }
+    }
+    return parts;
   }
 }

@@ -67,8 +67,9 @@ record CylinderRing(
   }
 
   private GapResult gap(double depthMm, List<GapAgreement> agreements) {
-    Optional<Double> read =
-        gaps.stream().filter(gap -> gap.depthMm() == depthMm).map(GapReading::gapMm).findFirst();
+    Optional<GapReading> reading =
+        gaps.stream().filter(gap -> gap.depthMm() == depthMm).findFirst();
+    Optional<Double> read = reading.map(GapReading::gapMm);
     Optional<GapAgreement> agreement =
         agreements.stream().filter(each -> each.reading().depthMm() == depthMm).findFirst();
     Optional<Estimate> change = change(depthMm);
@@ -76,6 +77,7 @@ record CylinderRing(
     return new GapResult(
         depthMm,
         read.orElse(null),
+        reading.map(CylinderRing::expandedUncertaintyMm).orElse(null),
         change.map(Estimate::valueMm).orElse(null),
         change.map(Estimate::expandedUncertaintyMm).orElse(null),
         agreement.map(each -> each.expectation().expectedMm()).orElse(null),
@@ -83,6 +85,10 @@ record CylinderRing(
         tilt.map(RingTilt::tiltDeg).orElse(null),
         tilt.flatMap(each -> read.map(gapMm -> gapMm - each.gapErrorMm())).orElse(null),
         bore.map(profile -> profile.perimeterAt(depthMm).reach().beyondReadings()).orElse(false));
+  }
+
+  private static double expandedUncertaintyMm(GapReading reading) {
+    return new Estimate(reading.gapMm(), reading.budget()).expandedUncertaintyMm();
   }
 
   private Optional<Estimate> change(double depthMm) {

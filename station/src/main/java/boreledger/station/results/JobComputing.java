@@ -129,6 +129,7 @@ public final class JobComputing {
     cautions.addAll(new GaugeUses(stored).cautions());
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
     for (StoredSession session : stored.inForce()) {
+      session.takenBack().forEach(struck -> cautions.add(TakenBackText.of(struck)));
       for (StoredReading reading : session.inForce()) {
         reading
             .reading()

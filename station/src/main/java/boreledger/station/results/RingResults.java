@@ -38,6 +38,7 @@ public record RingResults(
    * A ring's gap at one depth.
    *
    * @param measuredMm as read; null when not read yet
+   * @param measuredUncertaintyMm its expanded uncertainty; null likewise
    * @param expectedChangeMm the change from the shallowest gauged depth that the bore predicts
    * @param expectedChangeUncertaintyMm its expanded uncertainty
    * @param expectedMm what the bore and the ring's other gap readings predict here
@@ -50,6 +51,7 @@ public record RingResults(
   public record GapResult(
       double depthMm,
       Double measuredMm,
+      Double measuredUncertaintyMm,
       Double expectedChangeMm,
       Double expectedChangeUncertaintyMm,
       Double expectedMm,

@@ -36,4 +36,24 @@ public sealed interface Outcome {
    * @param why in one plain clause
    */
   record Held(Position position, PickEvent.Picked picked, String why) implements Outcome {}
+
+  /**
+   * The last reading was taken back; the ledger has it already.
+   *
+   * @param entry the reading's entry
+   * @param position where it was taken, which waits again
+   * @param valueMm the reading that does not count any more
+   */
+  record TakenBack(long entry, Position position, double valueMm) implements Outcome {}
+
+  /**
+   * The reading that was just taken back counts again; the ledger has it already.
+   *
+   * @param entry the reading's entry
+   * @param position where it was taken
+   * @param valueMm the reading
+   * @param next the next position; null when the plan is done
+   */
+  record Restored(long entry, Position position, double valueMm, Position next)
+      implements Outcome {}
 }

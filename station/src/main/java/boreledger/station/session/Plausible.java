@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param offsetMm what is added to a value to give the size that messages show
  */
 public record Plausible(String what, double lowMm, double highMm, double offsetMm) {
+  private static final String BORE = "bore";
   private static final String GAP = "gap";
   private static final double LARGEST_GAP_MM = 5;
 
@@ -22,7 +23,7 @@ public record Plausible(String what, double lowMm, double highMm, double offsetM
   static Plausible bores(Job job, Reads reads) {
     double offsetMm = reads == Reads.DEVIATION ? job.setting().sizeMm() : 0;
     return new Plausible(
-        "bore", job.smallestBoreMm() - offsetMm, job.largestBoreMm() - offsetMm, offsetMm);
+        BORE, job.smallestBoreMm() - offsetMm, job.largestBoreMm() - offsetMm, offsetMm);
   }
 
   /** End gaps: 0 to 5 mm. */
@@ -38,6 +39,11 @@ public record Plausible(String what, double lowMm, double highMm, double offsetM
   /** Whether nothing at all can have this value, so that not even a person may confirm it. */
   boolean isImpossible(double valueMm) {
     return valueMm + offsetMm < 0 || valueMm + offsetMm == 0 && !what.equals(GAP);
+  }
+
+  /** Whether a bore gauge reads this only outside every bore, where its anvils spread. */
+  boolean isFreeAir(double valueMm) {
+    return what.equals(BORE) && valueMm > highMm;
   }
 
   /** Why a value cannot be; empty when it can. */

@@ -4,14 +4,17 @@ import boreledger.drivers.decoder.Rejected;
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
+import boreledger.drivers.profile.PickSpec;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.ledger.EntryBody.Restored;
 import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
+import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.plan.Plan;
@@ -31,6 +34,8 @@ public final class Session {
   /** A pause since the last reading longer than this, in seconds, wants a new check first. */
   public static final double LONG_PAUSE_S = 30 * 60;
 
+  private static final String GESTURE = "pressed in free air";
+
   private final Ledger ledger;
   private final SessionStart start;
   private final WallClock wall;
@@ -38,6 +43,19 @@ public final class Session {
   private final long id;
   private final Waiting waiting;
   private Long setting;
+  private LastTaken last;
+
+  /**
+   * The reading that can be taken back, or that was just taken back.
+   *
+   * @param setting the setting in force before it
+   */
+  private record LastTaken(
+      long entry, Position position, double valueMm, Long setting, boolean stands) {
+    LastTaken turned() {
+      return new LastTaken(entry, position, valueMm, setting, !stands);
+    }
+  }
 
   private Session(
       Ledger ledger, SessionStart start, WallClock wall, long id, Waiting waiting, Long setting) {
@@ -81,8 +99,14 @@ public final class Session {
       throws LedgerFault {
     ledger.append(
         new SessionResumed(
-            stored.id(), tS, wall.at(tS), start.settingTempC(), start.blockTempC(), start.line()));
-    Waiting waiting = Waiting.forRest(plan(start), stored.readings());
+            stored.id(),
+            tS,
+            wall.at(tS),
+            start.settingTempC(),
+            start.blockTempC(),
+            start.line(),
+            Version.PROGRAM));
+    Waiting waiting = Waiting.forRest(plan(start), stored);
     Long setting = null;
     // Counted from the last reading: a start without one, or a bad frame, says nothing of the zero.
     double lastReadingTS = 0;
@@ -146,6 +170,24 @@ public final class Session {
     return take(position.get(), picked, picked.cautions());
   }
 
+  /**
+   * The same at a live gauge, where a key pressed in free air is a gesture: it takes the last
+   * reading of this sitting back, and the next time restores it. Without such a reading the value
+   * is held like any other far value.
+   */
+  public Outcome offerLive(PickEvent event) throws LedgerFault {
+    boolean gesture =
+        last != null
+            && start.gauge().pick() instanceof PickSpec.Press
+            && event instanceof PickEvent.Picked picked
+            && plausible.isFreeAir(picked.valueMm());
+    if (!gesture) {
+      return offer(event);
+    }
+    PickEvent.Picked picked = (PickEvent.Picked) event;
+    return last.stands() ? takeBack(picked) : restore(picked);
+  }
+
   /** Takes a held value after all, because a person at the bench confirmed it. */
   public Outcome confirm(Outcome.Held held) throws LedgerFault {
     if (!next().equals(Optional.of(held.position()))) {
@@ -174,11 +216,49 @@ public final class Session {
       bodies.add(new SessionEnded(id, picked.tS(), wall.at(picked.tS())));
     }
     long entry = ledger.append(bodies) - bodies.size() + 1;
+    last = new LastTaken(entry, position, picked.valueMm(), setting, true);
+    stands(entry, position);
+    return new Outcome.Taken(entry, position, picked.valueMm(), cautions, next().orElse(null));
+  }
+
+  private Outcome takeBack(PickEvent.Picked gesture) throws LedgerFault {
+    ledger.append(
+        new TakenBack(
+            id,
+            last.entry(),
+            gesture.tS(),
+            wall.at(gesture.tS()),
+            GESTURE,
+            null,
+            raw(gesture.samples()).toHex(),
+            gesture.valueMm()));
+    waiting.takenBack(last.position());
+    setting = last.setting();
+    last = last.turned();
+    return new Outcome.TakenBack(last.entry(), last.position(), last.valueMm());
+  }
+
+  private Outcome restore(PickEvent.Picked gesture) throws LedgerFault {
+    ledger.append(
+        new Restored(
+            id,
+            last.entry(),
+            gesture.tS(),
+            wall.at(gesture.tS()),
+            GESTURE,
+            null,
+            raw(gesture.samples()).toHex(),
+            gesture.valueMm()));
+    stands(last.entry(), last.position());
+    last = last.turned();
+    return new Outcome.Restored(last.entry(), last.position(), last.valueMm(), next().orElse(null));
+  }
+
+  private void stands(long entry, Position position) {
     waiting.taken(position);
     if (position instanceof SettingCheck) {
       setting = entry;
     }
-    return new Outcome.Taken(entry, position, picked.valueMm(), cautions, next().orElse(null));
   }
 
   private ReadingTaken reading(Position position, PickEvent.Picked picked, List<String> cautions) {

@@ -1,13 +1,10 @@
 package boreledger.station.session;
 
 import boreledger.station.ledger.Entry;
-import boreledger.station.ledger.EntryBody;
-import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
-import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
-import boreledger.station.ledger.EntryBody.SessionResumed;
+import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
@@ -15,16 +12,19 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongPredicate;
 
 /**
  * A session as the ledger tells it.
  *
  * @param id the number of the entry that opened it
- * @param readings in the order they were taken
- * @param ended whether its plan was done
+ * @param readings those that stand, in the order they were taken, each where it was last moved to
+ * @param ended whether its plan is done
  * @param lastTS the session clock at its last entry, in seconds
  * @param lastWall the clock on the wall then
  * @param stints the temperatures from a moment on, earliest first, never empty
+ * @param takenBack readings that no longer stand, in the order they were taken
+ * @param reopened whether its plan had been done once and is not any more
  */
 public record StoredSession(
     long id,
@@ -34,13 +34,19 @@ public record StoredSession(
     boolean ended,
     double lastTS,
     Instant lastWall,
-    List<Stint> stints) {
+    List<Stint> stints,
+    List<TakenBackReading> takenBack,
+    boolean reopened) {
   /** Takes copies of the lists. */
   public StoredSession {
     readings = List.copyOf(readings);
     refused = List.copyOf(refused);
     stints = List.copyOf(stints);
+    takenBack = List.copyOf(takenBack);
   }
+
+  /** A reading that does not count, and what took it back. */
+  public record TakenBackReading(StoredReading reading, TakenBack by) {}
 
   /**
    * The temperatures of a stretch of the session, from its opening or a resumption on.
@@ -49,7 +55,15 @@ public record StoredSession(
    * @param settingTempC the setting ring's, in degrees Celsius; null when not taken
    * @param blockTempC the block's, in degrees Celsius; null when not taken
    */
-  public record Stint(double fromTS, Double settingTempC, Double blockTempC) {}
+  public record Stint(double fromTS, Double settingTempC, Double blockTempC) {
+    /** The next stretch; null for a temperature that stays. */
+    Stint from(double tS, Double newSettingTempC, Double newBlockTempC) {
+      return new Stint(
+          tS,
+          newSettingTempC == null ? settingTempC : newSettingTempC,
+          newBlockTempC == null ? blockTempC : newBlockTempC);
+    }
+  }
 
   /** The temperatures in force at a moment of the session's clock. */
   public Stint stintAt(double tS) {
@@ -73,9 +87,16 @@ public record StoredSession(
 
   /** Every session in a ledger, oldest first. */
   public static List<StoredSession> all(LedgerView view) throws LedgerFault {
+    return some(view, id -> true);
+  }
+
+  /** The sessions of a ledger that are wanted by their numbers, oldest first. */
+  public static List<StoredSession> some(LedgerView view, LongPredicate wanted) throws LedgerFault {
     List<StoredSession> sessions = new ArrayList<>();
     for (Entry opening : view.sessions()) {
-      sessions.add(of(opening, view.ofSession(opening.seq())));
+      if (wanted.test(opening.seq())) {
+        sessions.add(of(opening, view.ofSession(opening.seq())));
+      }
     }
     return List.copyOf(sessions);
   }
@@ -93,66 +114,8 @@ public record StoredSession(
   }
 
   private static StoredSession of(Entry opening, List<Entry> entries) {
-    SessionOpened opened = (SessionOpened) opening.body();
-    Folding folding = new Folding(opened);
+    StoredSessionFolding folding = new StoredSessionFolding((SessionOpened) opening.body());
     entries.forEach(folding::add);
-    return new StoredSession(
-        opening.seq(),
-        opened,
-        folding.readings,
-        folding.refused,
-        folding.ended,
-        folding.lastTS,
-        folding.lastWall,
-        folding.stints);
-  }
-
-  /** A session's entries, put together one after the other. */
-  private static final class Folding {
-    private final List<StoredReading> readings = new ArrayList<>();
-    private final List<SampleRefused> refused = new ArrayList<>();
-    private final List<Stint> stints = new ArrayList<>();
-    private boolean ended;
-    private double lastTS;
-    private Instant lastWall;
-
-    Folding(SessionOpened opened) {
-      lastWall = opened.wall();
-      stints.add(new Stint(0, opened.settingTempC(), opened.blockTempC()));
-    }
-
-    void add(Entry entry) {
-      EntryBody body = entry.body();
-      if (body instanceof ReadingTaken reading) {
-        readings.add(new StoredReading(entry.seq(), reading));
-        now(reading.tS(), reading.wall());
-      } else if (body instanceof SampleRefused sample) {
-        refused.add(sample);
-        now(sample.tS(), sample.wall());
-      } else if (body instanceof SessionResumed resumed) {
-        stints.add(resumed(resumed));
-        now(resumed.tS(), resumed.wall());
-      } else if (body instanceof LineBroke fault) {
-        now(fault.tS(), fault.wall());
-      } else if (body instanceof SessionEnded end) {
-        ended = true;
-        now(end.tS(), end.wall());
-      }
-    }
-
-    private Stint resumed(SessionResumed resumed) {
-      Stint before = stints.get(stints.size() - 1);
-      return new Stint(
-          resumed.tS(),
-          resumed.settingTempC() == null ? before.settingTempC() : resumed.settingTempC(),
-          resumed.blockTempC() == null ? before.blockTempC() : resumed.blockTempC());
-    }
-
-    private void now(double tS, Instant wall) {
-      if (tS >= lastTS) {
-        lastTS = tS;
-        lastWall = wall;
-      }
-    }
+    return folding.session(opening.seq());
   }
 }

@@ -23,9 +23,13 @@ final class Waiting {
     return new Waiting(plan, 0);
   }
 
-  static Waiting forRest(List<Position> plan, List<StoredReading> readings) {
+  /** What a session still lacks. One that was done once and has holes closes once more. */
+  static Waiting forRest(List<Position> plan, StoredSession stored) {
     Set<Position> taken =
-        readings.stream().map(StoredReading::position).collect(Collectors.toSet());
+        stored.readings().stream().map(StoredReading::position).collect(Collectors.toSet());
+    if (stored.reopened()) {
+      taken.remove(Position.SettingCheck.CLOSING);
+    }
     List<Position> rest = plan.stream().filter(position -> !taken.contains(position)).toList();
     return new Waiting(rest, plan.size() - rest.size());
   }
@@ -48,6 +52,12 @@ final class Waiting {
 
   void first(Position position) {
     positions.addFirst(position);
+  }
+
+  /** The position that was done last is to be done again. */
+  void takenBack(Position position) {
+    positions.addFirst(position);
+    done--;
   }
 
   void taken(Position position) {

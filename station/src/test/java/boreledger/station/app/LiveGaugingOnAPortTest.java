@@ -14,6 +14,8 @@ import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.LengthUnit;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Began;
+import boreledger.station.gauging.GaugingEvent.LineBack;
+import boreledger.station.gauging.GaugingEvent.LineGone;
 import boreledger.station.gauging.GaugingEvent.Said;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.Ledger;
@@ -142,12 +144,41 @@ class LiveGaugingOnAPortTest {
   }
 
   @Test
-  void aPulledCableIsAFaultOfTheLineAndWhatWasAcknowledgedStays() {
+  void aPulledCableIsWaitedForAndTheSessionGoesOn() throws Exception {
+    Consumer<GaugingEvent> words = saying("+0.000\n", "+0.028\n", "+0.022\n", "+0.000\n");
+    List<GaugingEvent> news = new ArrayList<>();
+
+    gauge(
+        event -> {
+          if (event instanceof Said said && said.progress().done() == 2) {
+            pty.close();
+          } else if (event instanceof LineGone) {
+            news.add(event);
+            pty = Pty.in(folder);
+          } else if (event instanceof LineBack) {
+            news.add(event);
+            pty.send("+0.022\n");
+          } else if (event instanceof Said said && said.progress().done() == 3) {
+            pty.send("+0.000\n");
+          } else {
+            words.accept(event);
+          }
+        });
+
+    assertEquals(2, news.size());
+    assertTrue(((LineGone) news.get(0)).why().contains(pty.port()), news::toString);
+    assertTrue(stored().ended());
+    assertEquals(4, stored().readings().size());
+  }
+
+  @Test
+  void aPulledCableThatIsNotWaitedForIsAFaultOfTheLineAndWhatWasAcknowledgedStays() {
     LineFault fault =
         assertThrows(
             LineFault.class,
             () ->
                 gauge(
+                    request(false),
                     event -> {
                       if (event instanceof Began) {
                         pty.send("+0.000\n");
@@ -161,8 +192,12 @@ class LiveGaugingOnAPortTest {
   }
 
   private JobResults gauge(Consumer<GaugingEvent> then) throws Exception {
+    return gauge(request(true), then);
+  }
+
+  private JobResults gauge(LiveRequest request, Consumer<GaugingEvent> then) throws Exception {
     told.clear();
-    try (LiveGauging gauging = LiveGauging.prepare(request())) {
+    try (LiveGauging gauging = LiveGauging.prepare(request)) {
       return gauging.run(
           new Play(
               event -> {
@@ -172,17 +207,17 @@ class LiveGaugingOnAPortTest {
     }
   }
 
-  private LiveRequest request() {
+  private LiveRequest request(boolean waits) {
     return new LiveRequest(
         folder.resolve("small.job.toml"),
-        folder.resolve("pressed.gauge.toml"),
-        pty.port(),
+        new LiveChoice.Gauge(folder.resolve("pressed.gauge.toml"), pty.port(), waits),
         Measure.BORE,
         null,
         20.0,
         20.0,
         bench.ledger(),
-        false);
+        false,
+        null);
   }
 
   /** The gauge says its next word as soon as the one before was acknowledged. */
@@ -206,7 +241,7 @@ class LiveGaugingOnAPortTest {
                 playing.get(0).stop();
               }
             }));
-    try (LiveGauging gauging = LiveGauging.prepare(request())) {
+    try (LiveGauging gauging = LiveGauging.prepare(request(true))) {
       gauging.run(playing.get(0));
     }
     assertFalse(stored().ended());

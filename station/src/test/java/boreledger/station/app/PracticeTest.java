@@ -68,7 +68,6 @@ class PracticeTest {
     StoredSession stored = stored().get(0);
     assertTrue(stored.ended());
     assertEquals(14, stored.readings().size());
-    assertEquals(List.of(), stored.refused());
     assertEquals("practice gauge, seed 4", stored.opened().line());
   }
 
@@ -120,7 +119,8 @@ class PracticeTest {
             SETTING_C,
             BLOCK_C,
             bench.ledger(),
-            false);
+            false,
+            null);
     try (LiveGauging gauging = LiveGauging.prepare(request)) {
       return gauging.run(new Play(event -> {}));
     }

@@ -122,7 +122,9 @@ class SittingClockTest {
         false,
         lastTS,
         OPENED.plusNanos(Math.round(lastTS * 1e9)),
-        List.of(new StoredSession.Stint(0, 20.0, 20.0)));
+        List.of(new StoredSession.Stint(0, 20.0, 20.0)),
+        List.of(),
+        false);
   }
 
   /** Both clocks of a machine, moved by hand. */

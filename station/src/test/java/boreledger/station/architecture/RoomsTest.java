@@ -130,6 +130,35 @@ class RoomsTest {
   }
 
   @Test
+  void drawingsKnowNeitherScreenNorPaper() {
+    noClasses()
+        .that()
+        .resideInAPackage("boreledger.station.drawing..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "boreledger.station.bench..",
+            "boreledger.station.report..",
+            "javafx..",
+            "java.awt..",
+            "org.apache.pdfbox..")
+        .because("the same figure is drawn on both")
+        .check(PRODUCT);
+  }
+
+  @Test
+  void onePackageWritesPdf() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("boreledger.station.report..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
+        .because("another kind of paper must not need another kind of sheet")
+        .check(PRODUCT);
+  }
+
+  @Test
   void onlyTheCommandLineKnowsTheCommandLine() {
     noClasses()
         .that()

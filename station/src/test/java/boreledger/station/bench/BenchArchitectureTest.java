@@ -51,8 +51,10 @@ class BenchArchitectureTest {
   }
 
   @Test
-  void theBenchKnowsNoSqlAndNoLines() {
+  void theRoomsKnowNoSqlAndNoLines() {
     noClasses()
+        .that()
+        .resideInAPackage("boreledger.station.bench.*..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.sql..", "org.sqlite..", "..drivers.line..", "com.fazecast..")

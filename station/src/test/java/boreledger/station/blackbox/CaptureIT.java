@@ -89,6 +89,45 @@ class CaptureIT {
   }
 
   @Test
+  void aCablePulledOutAndPluggedInAgainDoesNotEndTheSession() {
+    Cable cable = Cable.lay(folder, "gauge");
+    try (Running running =
+        LiveBench.start(folder, bench.bore(cable.port(), "bench.ledger"), cable)) {
+      for (int i = 0; i < presses.size(); i++) {
+        if (i % 6 == 3) {
+          cable.close();
+          Cable again = Cable.lay(folder, "gauge");
+          cable = again;
+          assertTrue(
+              Watched.within(LiveBench.PATIENCE, () -> again.isOpenIn(running.pid())),
+              running::toString);
+        }
+        LiveBench.press(running, cable, presses.get(i).frame());
+      }
+      assertBores(running.end(LiveBench.PATIENCE).ended(1).json());
+      assertTrue(running.toString().contains("\ngone: "), running::toString);
+      assertTrue(running.toString().contains("\nback: "), running::toString);
+    } finally {
+      cable.close();
+    }
+  }
+
+  @Test
+  void onDemandAPulledCableEndsTheProgramWithItsOwnStatus() {
+    Cable cable = Cable.lay(folder, "gauge");
+    List<String> args = bench.bore(cable.port(), "bench.ledger");
+    args.add("--stop-if-gone");
+    try (Running running = LiveBench.start(folder, args, cable)) {
+      LiveBench.press(running, cable, presses.get(0).frame());
+      cable.close();
+      String complaint = running.end(LiveBench.PATIENCE).noTrace().ended(3).stderr();
+      assertTrue(complaint.contains("plug it in again"), complaint);
+    } finally {
+      cable.close();
+    }
+  }
+
+  @Test
   void withNewASessionBeginsAtTheSettingRingAgain() {
     try (Cable cable = Cable.lay(folder, "gauge")) {
       List<String> args = bench.bore(cable.port(), "bench.ledger");

@@ -4,7 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +29,7 @@ class DemoIT {
             .json()
             .path("cylinders");
     bores(cylinders);
+    buildSheet(folder.resolve("demo.pdf"), demo.stdout());
   }
 
   @Test
@@ -33,6 +39,17 @@ class DemoIT {
     Outcome demo =
         program.run("demo", "--headless", "--json", "--ledger=" + ledger.toString()).ended(1);
     bores(demo.json().path("cylinders"));
+  }
+
+  private static void buildSheet(Path file, String words) {
+    assertTrue(words.contains("Build sheet " + file), words);
+    try (PDDocument sheet = Loader.loadPDF(file.toFile())) {
+      String text = new PDFTextStripper().getText(sheet);
+      assertEquals(3, text.split("\\RCylinder \\d, bore ", -1).length - 1, text);
+      assertTrue(text.contains("page 1 of " + sheet.getNumberOfPages()), text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static void bores(JsonNode cylinders) {

@@ -20,6 +20,7 @@ class HelpIT {
         "capture",
         "replay",
         "results",
+        "report",
         "figure gap-change",
         "figure tilt",
         "figure hot-gap",
@@ -33,7 +34,8 @@ class HelpIT {
         "figure stability",
         "figure oversize",
         "figure rock",
-        "gauge check"
+        "gauge check",
+        "gauge learn"
       })
   void eachCommandExplainsItselfWithAnExample(String command) {
     List<String> args = new ArrayList<>(List.of(command.split(" ")));
@@ -48,7 +50,9 @@ class HelpIT {
   void theProgramNamesItsCommands() {
     Outcome outcome = program.run("--help").ended(0);
     for (String command :
-        List.of("demo", "bench", "ports", "capture", "replay", "results", "figure", "gauge")) {
+        List.of(
+            "demo", "bench", "ports", "capture", "replay", "results", "report", "figure",
+            "gauge")) {
       assertTrue(outcome.stdout().contains(command), () -> command + " in " + outcome);
     }
   }

@@ -16,18 +16,22 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A long plan and a gauge that never shows the same value twice. */
 final class KillPlan {
   /** What the gauge shows on the setting ring, always. */
   static final String ZERO = "+0.000000\r\n";
 
-  private static final int STEP_NM = 500;
+  private static final int CYLINDERS = 16;
+  private static final int PLACES_A_KILL = 3;
+  // Small enough that no value leaves the plausible bores, however many are sent.
+  private static final int STEP_NM = 100;
 
   private final Engine engine;
   private int framesSent;
 
-  KillPlan() {
+  KillPlan(int kills) {
     Engine three = PumphouseThree.engine();
     engine =
         new Engine(
@@ -37,11 +41,16 @@ final class KillPlan {
             three.bench(),
             three.settingUncertaintyMm(),
             Map.of(),
-            List.of(12.0, 30.0, 48.0, 66.0, 84.0, 102.0),
+            depthsMm(kills),
             List.of(Axis.THRUST, Axis.PIN),
             three.rings(),
             null,
-            Collections.nCopies(16, BoreShape.cylinder(96.0)));
+            Collections.nCopies(CYLINDERS, BoreShape.cylinder(96.0)));
+  }
+
+  private static List<Double> depthsMm(int kills) {
+    int depths = (int) Math.ceil((double) kills * PLACES_A_KILL / CYLINDERS / Axis.values().length);
+    return IntStream.range(0, depths).mapToObj(i -> 12 + i * 90.0 / depths).toList();
   }
 
   Engine engine() {

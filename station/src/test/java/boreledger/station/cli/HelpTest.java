@@ -47,8 +47,10 @@ class HelpTest {
                 "figure tilt",
                 "gauge",
                 "gauge check",
+                "gauge learn",
                 "ports",
                 "replay",
+                "report",
                 "results")),
         all::toString);
   }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** What a person at the bench does to a run from another thread. */
 @Timeout(60)
 class GaugingRunByHandTest {
-  private static final String HELD = "+1.600\n";
+  private static final String HELD = "-0.600\n";
 
   @TempDir Path folder;
   private final ExecutorService threads = Executors.newSingleThreadExecutor();
@@ -99,10 +99,10 @@ class GaugingRunByHandTest {
 
     var reading = bench.stored().readings().get(1).reading();
     assertEquals(new Bore(1, 12, "thrust"), reading.position());
-    assertEquals(1.6, reading.valueMm());
+    assertEquals(-0.6, reading.valueMm());
     assertEquals(1, reading.cautions().size());
     assertTrue(
-        reading.cautions().get(0).startsWith("confirmed at the bench although bore 97.6020 mm"),
+        reading.cautions().get(0).startsWith("confirmed at the bench although bore 95.4020 mm"),
         reading.cautions().get(0));
     assertEquals(1, bench.stored().refused().size());
   }
@@ -115,7 +115,7 @@ class GaugingRunByHandTest {
     assertEquals(Ending.PLAN_DONE, threads.submit(run::run).get(30, TimeUnit.SECONDS));
 
     assertTrue(bench.stored().ended());
-    assertEquals(1.6, bench.stored().at(SettingCheck.CLOSING).orElseThrow().reading().valueMm());
+    assertEquals(-0.6, bench.stored().at(SettingCheck.CLOSING).orElseThrow().reading().valueMm());
   }
 
   @Test

@@ -15,6 +15,7 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
+import boreledger.station.plan.Position;
 import boreledger.station.session.Outcome;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -28,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 @Timeout(60)
 class GaugingRunFaultTest {
+  private static final Position THRUST = new Position.Bore(1, 12, "thrust");
+
   @TempDir Path folder;
   private RunOnAScript bench;
 
@@ -59,6 +62,41 @@ class GaugingRunFaultTest {
         bodies.get(3));
     assertEquals(4, bodies.size());
     assertTrue(bench.line.isClosed());
+  }
+
+  @Test
+  void aLineThatGoesAndComesBackIsWrittenDownAndTheRunGoesOn() throws Exception {
+    bench
+        .line
+        .says(1, "+0.001\n+0.0")
+        .goes(2, "it has gone")
+        .returns(5, "it is back")
+        .says(6, "+0.021\n+0.018\n+0.001\n");
+
+    GaugingRun run = bench.live();
+
+    assertEquals(Ending.PLAN_DONE, run.run());
+    assertTrue(run.fault().isEmpty());
+    List<EntryBody> bodies = bodies();
+    assertEquals("2b302e30", ((SampleRefused) bodies.get(1)).raw());
+    assertEquals(
+        List.of(
+            new LineBroke(
+                bench.session.id(), 2, Instant.parse("2031-05-06T08:00:02Z"), "it has gone"),
+            new LineBroke(
+                bench.session.id(), 5, Instant.parse("2031-05-06T08:00:05Z"), "it is back")),
+        bodies.subList(2, 4));
+    assertEquals(4, bench.stored().readings().size());
+    assertEquals(
+        List.of(
+            new GaugingEvent.LineGone("it has gone", new GaugingEvent.Progress(THRUST, 1, 4)),
+            new GaugingEvent.LineBack("it is back", new GaugingEvent.Progress(THRUST, 1, 4))),
+        bench.told.stream()
+            .filter(
+                event ->
+                    event instanceof GaugingEvent.LineGone
+                        || event instanceof GaugingEvent.LineBack)
+            .toList());
   }
 
   @Test
@@ -96,7 +134,7 @@ class GaugingRunFaultTest {
 
   @Test
   void theWatcherIsToldOnlyWhatTheLedgerHolds() throws Exception {
-    bench.line.says(1, "+0.001\nrust\n+1.6\n+0.021\n+0.018\n+0.001\n");
+    bench.line.says(1, "+0.001\nrust\n-0.6\n+0.021\n+0.018\n+0.001\n");
     List<String> seen = new ArrayList<>();
 
     bench

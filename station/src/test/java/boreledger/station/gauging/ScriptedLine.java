@@ -38,6 +38,18 @@ final class ScriptedLine implements Line {
     return this;
   }
 
+  /** The line goes away and is waited for. */
+  ScriptedLine goes(double tS, String why) {
+    steps.add(() -> new LineEvent.Gone(tS, why));
+    return this;
+  }
+
+  /** The line that went away is back. */
+  ScriptedLine returns(double tS, String how) {
+    steps.add(() -> new LineEvent.Back(tS, how));
+    return this;
+  }
+
   /** The cable is pulled. */
   ScriptedLine breaks(String why) {
     steps.add(

@@ -34,7 +34,7 @@ class EntryJsonTest {
             null,
             "a line",
             "0.1.0"),
-        new EntryBody.SessionResumed(2, 7.25, WALL, 20.5, null, "a line"),
+        new EntryBody.SessionResumed(2, 7.25, WALL, 20.5, null, "a line", "0.1.0"),
         reading(new Position.Bore(1, 12.0, "thrust"), sample),
         reading(new Position.Gap(3, "top", 108.5), sample),
         reading(new Position.RingDepth(3, "top", 12, 90), sample),

@@ -153,6 +153,8 @@ final class Sitting {
         false,
         tS,
         STARTED,
-        List.of(new StoredSession.Stint(0, settingTempC, blockTempC)));
+        List.of(new StoredSession.Stint(0, settingTempC, blockTempC)),
+        List.of(),
+        false);
   }
 }

@@ -97,7 +97,7 @@ class StoredSessionTest {
     return Stream.of(
         reading(2, THRUST, 7, 0.01),
         new SampleRefused(2, 7, WALL, "ff", null, "why"),
-        new SessionResumed(2, 7, WALL, null, null, "a line"),
+        new SessionResumed(2, 7, WALL, null, null, "a line", null),
         new LineBroke(2, 7, WALL, "why"),
         new SessionEnded(2, 7, WALL));
   }

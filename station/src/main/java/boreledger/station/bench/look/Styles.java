@@ -91,6 +91,37 @@ public final class Styles {
   public static final String VERDICT_WORDS = "verdict-words";
   public static final String DEFERS = "defers";
 
+  public static final String ROOM = "room";
+  public static final String ROOM_TITLE = "room-title";
+  public static final String CARDS = "cards";
+  public static final String CARD = "card";
+  public static final String CARD_TITLE = "card-title";
+  public static final String FIELDS = "fields";
+  public static final String FIELD = "field";
+  public static final String FIELD_NAME = "field-name";
+  public static final String PROBLEM = "problem";
+  public static final String CHOICES = "choices";
+  public static final String CHOICE = "choice";
+  public static final String RECENT = "recent";
+  public static final String JOB_NAME = "job-name";
+  public static final String HEARD = "heard";
+  public static final String FOOT = "foot";
+  public static final String MAIN_BUTTON = "main-button";
+  public static final String CHECK = "check";
+  public static final String BUDGET = "budget";
+  public static final String ROOM_HINT = "room-hint";
+  public static final String FIGURE_INK = "figure-ink";
+  public static final String FIGURE_QUIET = "figure-quiet";
+  public static final String FIGURE_GROUND = "figure-ground";
+  public static final String FIGURE_LIMIT = "figure-limit";
+  public static final String FIGURE_BAND = "figure-band";
+  public static final String FIGURE_FIRST_AXIS = "figure-first-axis";
+  public static final String FIGURE_SECOND_AXIS = "figure-second-axis";
+  public static final String FIGURE_OTHER_AXIS = "figure-other-axis";
+  public static final String FIGURE_ATTENTION = "figure-attention";
+  public static final String FIGURE_FILL = "figure-fill";
+  public static final String FIGURE_LINE = "figure-line";
+
   public static final String FORM = "form";
   public static final String FORM_HEAD = "form-head";
   public static final String FORM_TITLE = "form-title";

@@ -216,6 +216,14 @@ public final class BenchModel {
     } else if (outcome instanceof Outcome.Held waiting) {
       line.refused(waiting.why());
       ask(waiting);
+    } else if (outcome instanceof Outcome.TakenBack back) {
+      ask(null);
+      sitting = sitting.takingBack(back.position());
+      results.ask();
+    } else if (outcome instanceof Outcome.Restored restored) {
+      ask(null);
+      sitting = sitting.taking(restored.position(), restored.valueMm());
+      results.ask();
     }
     sound(tones::lookAtMe);
   }

@@ -43,6 +43,14 @@ public record Saying(Kind kind, String words, List<String> cautions) {
       return new Saying(Kind.TAKEN, words, taken.cautions());
     } else if (outcome instanceof Outcome.Refused refused) {
       return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_TAKEN.with(refused.why()), List.of());
+    } else if (outcome instanceof Outcome.TakenBack back) {
+      String place = Place.brief(sitting.lengths(), back.position());
+      String words = Text.SAID_TAKEN_BACK.with(place, value(sitting, back.valueMm()));
+      return new Saying(Kind.NOT_TAKEN, words, List.of());
+    } else if (outcome instanceof Outcome.Restored restored) {
+      String place = Place.brief(sitting.lengths(), restored.position());
+      String words = Text.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
+      return new Saying(Kind.TAKEN, words, List.of());
     }
     return held(sitting, (Outcome.Held) outcome, Text.SAID_HELD);
   }

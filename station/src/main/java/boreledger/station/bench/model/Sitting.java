@@ -59,6 +59,12 @@ record Sitting(
     return new Sitting(start, resumed, plan, progress, more, results, resultsFault, shownUnit);
   }
 
+  Sitting takingBack(Position position) {
+    Map<Position, Double> fewer = new HashMap<>(taken);
+    fewer.remove(position);
+    return new Sitting(start, resumed, plan, progress, fewer, results, resultsFault, shownUnit);
+  }
+
   Sitting with(JobResults computed) {
     return new Sitting(start, resumed, plan, progress, taken, computed, "", shownUnit);
   }

@@ -199,6 +199,6 @@ class VerdictsTest {
   }
 
   private static GapResult read(double depthMm, Double measuredMm) {
-    return new GapResult(depthMm, measuredMm, null, null, null, null, null, null, false);
+    return new GapResult(depthMm, measuredMm, null, null, null, null, null, null, null, false);
   }
 }

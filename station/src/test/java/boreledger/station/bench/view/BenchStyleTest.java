@@ -46,8 +46,13 @@ class BenchStyleTest {
           "decrement-button",
           "increment-arrow",
           "decrement-arrow",
-          "list-cell",
+          "button",
+          "text-field",
+          "text-area",
+          "combo-box",
+          "combo-box-popup",
           "list-view",
+          "list-cell",
           "arrow-button",
           "arrow");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");

@@ -18,14 +18,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PatternDecoderTest {
+class PatternReaderTest {
   private static final String SIGNED = "^(?<value>[+-]?\\d+\\.\\d+)(?:\\s*(?<unit>mm|in))?$";
   private static final String LOOSE = "^(?<value>[^a-z]*?)\\s*(?<unit>[a-zA-Z\"]*)$";
 
   private static Decoded decode(String pattern, LengthUnit unsent, Bytes payload) {
     DecodeSpec.ByPattern spec = new DecodeSpec.ByPattern(Pattern.compile(pattern));
     Bytes raw = payload.plus(Bytes.ofHex("0d0a"));
-    return new PatternDecoder(spec, unsent).decode(new FrameEvent.Frame(1.5, raw, payload));
+    return Decoders.of(Gauges.of(spec, unsent)).decode(new FrameEvent.Frame(1.5, raw, payload));
   }
 
   private static Decoded decode(String pattern, String text) {

@@ -2,19 +2,19 @@ package boreledger.drivers.decoder;
 
 import boreledger.drivers.file.OneLine;
 import boreledger.drivers.framer.FrameEvent;
-import boreledger.drivers.line.Bytes;
 import boreledger.drivers.profile.DecodeSpec;
+import boreledger.drivers.profile.Flag;
 import boreledger.drivers.profile.LengthUnit;
-import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Reads a frame of ASCII text by a regular expression with the groups {@code value} and, perhaps,
- * {@code unit}.
+ * {@code unit} and those of the flags.
  *
  * <pre>
  * pattern = '^(?&lt;value&gt;[+-]?\d+\.\d+)(?:\s*(?&lt;unit&gt;mm|in))?$'
@@ -26,83 +26,80 @@ import java.util.regex.Pattern;
  * </pre>
  *
  * <ul>
- *   <li>The value is a decimal number as {@link DecimalText} reads it; inches become millimetres
- *       exactly, before the one rounding to a double.
+ *   <li>The value is a decimal number as {@link DecimalText} reads it.
  *   <li>A unit that is missing or empty is the profile's; else it is {@code mm}, {@code in}, {@code
  *       inch} or {@code "}, in either case.
+ *   <li>A flag's group that is not empty raises the flag; one that means no value at all need not
+ *       come with one.
  *   <li>Rejected are an empty frame, a byte that is not ASCII, text without a match or with two
- *       matches that hold a value, a number that cannot be read, another unit, a length beyond a
- *       kilometre, and a pattern that takes too many steps.
+ *       matches that hold a value, a number that cannot be read, another unit, and a pattern that
+ *       takes too many steps.
  * </ul>
  */
-final class PatternDecoder implements Decoder {
+final class PatternReader implements NumberReader {
   private static final Map<String, LengthUnit> UNITS =
       Map.of("mm", LengthUnit.MM, "in", LengthUnit.IN, "inch", LengthUnit.IN, "\"", LengthUnit.IN);
-  private static final BigDecimal LONGEST_MM = new BigDecimal(1_000_000);
 
   private final Pattern pattern;
   private final boolean hasUnit;
-  private final LengthUnit unsent;
+  private final Set<Flag> flags = EnumSet.noneOf(Flag.class);
 
-  PatternDecoder(DecodeSpec.ByPattern spec, LengthUnit unsent) {
+  PatternReader(DecodeSpec.ByPattern spec) {
     pattern = spec.pattern();
     hasUnit = spec.hasGroup("unit");
-    this.unsent = unsent;
-  }
-
-  @Override
-  public Decoded decode(FrameEvent.Frame frame) {
-    try {
-      return sample(frame, ascii(frame.payload()));
-    } catch (Unreadable e) {
-      return new Rejected(frame.tS(), frame.raw(), e.getMessage());
-    } catch (BoundedText.TooManySteps | StackOverflowError e) {
-      // The engine recurses for some patterns, so a long frame can exhaust the stack as well.
-      return new Rejected(frame.tS(), frame.raw(), "the pattern takes too many steps on it");
+    for (Flag flag : Flag.values()) {
+      if (spec.hasGroup(flag.groupName())) {
+        flags.add(flag);
+      }
     }
   }
 
-  private Sample sample(FrameEvent.Frame frame, String text) throws Unreadable {
+  @Override
+  public SentNumber read(FrameEvent.Frame frame, LengthUnit bitUnit) throws Unreadable {
+    try {
+      return number(AsciiText.of(frame.payload()));
+    } catch (BoundedText.TooManySteps | StackOverflowError e) {
+      // The engine recurses for some patterns, so a long frame can exhaust the stack as well.
+      throw new Unreadable("the pattern takes too many steps on it");
+    }
+  }
+
+  private SentNumber number(String text) throws Unreadable {
     Matcher matcher = pattern.matcher(new BoundedText(text));
     if (!findValue(matcher)) {
       throw new Unreadable(quoted(text) + " does not match the pattern");
     }
     String value = matcher.group("value");
     String unitText = hasUnit ? matcher.group("unit") : null;
+    Set<Flag> raised = raised(matcher);
     if (findValue(matcher)) {
       throw new Unreadable(quoted(text) + " holds more than one value");
     }
-    boolean unitSent = unitText != null && !unitText.isBlank();
-    LengthUnit unit = unitSent ? unit(unitText.strip()) : unsent;
-    BigDecimal valueMm = unit.toMm(DecimalText.parse(value));
-    if (valueMm.abs().compareTo(LONGEST_MM) > 0) {
-      throw new Unreadable(quoted(text) + " is beyond a kilometre");
-    }
-    // Adding zero makes a zero of what is too small for a double, and never a negative one.
-    double roundedMm = valueMm.doubleValue() + 0.0;
-    return new Sample(frame.tS(), frame.raw(), roundedMm, unit, unitSent);
-  }
-
-  private static String ascii(Bytes payload) throws Unreadable {
-    if (payload.size() == 0) {
-      throw new Unreadable("empty frame");
-    }
-    for (int i = 0; i < payload.size(); i++) {
-      if (payload.at(i) > 127) {
-        throw new Unreadable(String.format("byte %d is %02x, not ASCII", i + 1, payload.at(i)));
-      }
-    }
-    return new String(payload.toArray(), StandardCharsets.US_ASCII);
+    LengthUnit unit = unitText == null || unitText.isBlank() ? null : unit(unitText.strip());
+    return new SentNumber(quoted(text), DecimalText.parse(value), unit, raised);
   }
 
   /** Finds the next match whose value is not empty. */
-  private static boolean findValue(Matcher matcher) {
+  private boolean findValue(Matcher matcher) throws Unreadable {
     while (matcher.find()) {
       if (matcher.start("value") < matcher.end("value")) {
         return true;
       }
+      if (raised(matcher).contains(Flag.OUT_OF_RANGE)) {
+        throw new Unreadable(Flag.OUT_OF_RANGE.meaning());
+      }
     }
     return false;
+  }
+
+  private Set<Flag> raised(Matcher matcher) {
+    Set<Flag> raised = EnumSet.noneOf(Flag.class);
+    for (Flag flag : flags) {
+      if (matcher.start(flag.groupName()) < matcher.end(flag.groupName())) {
+        raised.add(flag);
+      }
+    }
+    return raised;
   }
 
   private static LengthUnit unit(String text) throws Unreadable {

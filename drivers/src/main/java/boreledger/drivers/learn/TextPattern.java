@@ -1,0 +1,81 @@
+package boreledger.drivers.learn;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The regular expression that finds a value among the text that stood around it. */
+final class TextPattern {
+  private static final String UNIT = "(?<unit>(?i:mm|inch|in|\"))";
+
+  private final List<TextToken> tokens;
+  private final boolean hasUnit;
+  private final boolean unitFirst;
+  private final String before;
+  private final String after;
+
+  TextPattern(List<TextToken> tokens) {
+    this.tokens = tokens;
+    hasUnit = !tokens.get(0).unit().isEmpty();
+    unitFirst = tokens.get(0).unitFirst();
+    before = TextShape.of(tokens.stream().map(t -> t.before().stripTrailing()).toList());
+    after = TextShape.of(tokens.stream().map(TextToken::after).toList());
+  }
+
+  /** The expression, from the line's start to its end. */
+  String regex() {
+    String unitAhead = hasUnit && unitFirst ? UNIT + " *" : "";
+    String unitBehind = hasUnit && !unitFirst ? " *" + UNIT : "";
+    String value = "(?<value>" + sign() + " *" + core() + ")";
+    return "(?s)^" + before + "\\s*" + unitAhead + value + unitBehind + after + "$";
+  }
+
+  /** What the text is, in words. */
+  String words() {
+    TextToken first = tokens.get(0);
+    String point = first.core().contains(",") ? "decimal comma" : "decimal point";
+    String number = first.decimals() < 0 ? "a whole number" : "a number with a " + point;
+    String label = first.before().isBlank() ? "" : " behind \"" + readable(first.before()) + '"';
+    return "text, " + number + label + (hasUnit ? ", its unit beside it" : "");
+  }
+
+  /** What else stood in the lines. */
+  List<String> remarks() {
+    List<String> remarks = new ArrayList<>();
+    if (tokens.stream().map(TextToken::before).distinct().count() > 1 && !before.isBlank()) {
+      remarks.add("What stands before the value changes from frame to frame; it is left out.");
+    }
+    if (tokens.stream().map(TextToken::after).distinct().count() > 1) {
+      remarks.add("What stands behind the value changes from frame to frame; it is left out.");
+    }
+    if (tokens.stream().noneMatch(token -> token.sign().equals("-"))) {
+      remarks.add("No negative value was seen: a minus sign is taken where a sign would stand,");
+      remarks.add("right before the digits.");
+    }
+    if (!hasUnit) {
+      remarks.add("No unit is sent: keep the gauge in the unit it was learned in.");
+    }
+    return remarks;
+  }
+
+  private String sign() {
+    return tokens.stream().allMatch(t -> !t.sign().isEmpty()) ? "[+-]" : "[+-]?";
+  }
+
+  private String core() {
+    TextToken first = tokens.get(0);
+    String exponent = tokens.stream().allMatch(TextToken::hasExponent) ? "[eE][+-]?\\d+" : "";
+    if (first.decimals() < 0) {
+      return "\\d+" + exponent;
+    }
+    boolean always = tokens.stream().allMatch(token -> token.wholeDigits() > 0);
+    boolean even = tokens.stream().mapToInt(TextToken::decimals).distinct().count() == 1;
+    // Without a unit beside it, another number of decimals means another unit.
+    String decimals = even && !hasUnit ? "\\d{" + first.decimals() + "}" : "\\d+";
+    String point = first.core().contains(",") ? "," : "\\.";
+    return (always ? "\\d+" : "\\d*") + point + decimals + exponent;
+  }
+
+  private static String readable(String text) {
+    return text.strip().replaceAll("[^ -~]", "?");
+  }
+}

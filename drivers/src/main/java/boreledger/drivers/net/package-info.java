@@ -1,0 +1,2 @@
+/** Lines over a network, such as to a serial device server. */
+package boreledger.drivers.net;

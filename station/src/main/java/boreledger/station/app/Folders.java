@@ -1,0 +1,41 @@
+package boreledger.station.app;
+
+import java.nio.file.Path;
+
+/** Where the program's own files and a person's ledgers stand. */
+public final class Folders {
+  private static final String JOB_ENDING = ".job.toml";
+
+  private Folders() {}
+
+  /** The ledger that goes with a job unless another is named: beside the job file. */
+  public static Path ledgerBeside(Path job) {
+    String name = job.getFileName().toString();
+    String stem =
+        name.endsWith(JOB_ENDING) ? name.substring(0, name.length() - JOB_ENDING.length()) : name;
+    return job.resolveSibling(stem + ".ledger.db");
+  }
+
+  /** The job of the invented engine that comes with the program. */
+  public static Path sampleJob() {
+    return samples().resolve("pumphouse-three.job.toml");
+  }
+
+  /**
+   * The ledger of those who practise, in the folder that the XDG Base Directory Specification gives
+   * to a person's data.
+   */
+  public static Path practiceLedger() {
+    String data = System.getenv("XDG_DATA_HOME");
+    Path folder =
+        data == null || data.isBlank()
+            ? Path.of(System.getProperty("user.home"), ".local", "share")
+            : Path.of(data);
+    return folder.resolve("boreledger").resolve("practice.ledger.db");
+  }
+
+  static Path samples() {
+    String home = System.getProperty(Demo.HOME);
+    return Path.of(home == null ? "." : home).resolve("sample-captures");
+  }
+}

@@ -1,0 +1,39 @@
+package boreledger.station.app;
+
+import boreledger.drivers.learn.ShownValue;
+import boreledger.drivers.profile.LengthUnit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Values that a gauge showed, as a person lists them: {@code 0.000,1.000,-2.345,0.5in}. */
+final class ShownValues {
+  private static final Pattern VALUE =
+      Pattern.compile("(?<number>[+-]?\\d{1,6}(?:\\.\\d{1,9})?) *(?<unit>mm|in)?");
+
+  private ShownValues() {}
+
+  /**
+   * Reads a list.
+   *
+   * @param unit the unit of values that name none
+   */
+  static List<ShownValue> read(String list, LengthUnit unit) throws UsageProblem {
+    List<ShownValue> values = new ArrayList<>();
+    for (String each : list.split(",", -1)) {
+      Matcher value = VALUE.matcher(each.strip());
+      if (!value.matches()) {
+        throw new UsageProblem(
+            "--shows: \""
+                + each.strip()
+                + "\" is no value that a gauge shows; list them like 0.000,1.000,5.000");
+      }
+      String named = value.group("unit");
+      LengthUnit own = named == null ? unit : named.equals("in") ? LengthUnit.IN : LengthUnit.MM;
+      values.add(new ShownValue(new BigDecimal(value.group("number")), own));
+    }
+    return values;
+  }
+}

@@ -1,0 +1,188 @@
+package boreledger.station.audit;
+
+import boreledger.drivers.line.Bytes;
+import boreledger.station.app.StoredJobs;
+import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.LedgerMade;
+import boreledger.station.ledger.EntryBody.OfSession;
+import boreledger.station.ledger.EntryBody.Sealed;
+import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerFile;
+import boreledger.station.ledger.LedgerView;
+import boreledger.station.ledger.StoredRow;
+import boreledger.station.seal.Seal;
+import boreledger.station.session.Version;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Checks a ledger from its bytes up: the file, the chain, the seals, and everything that was
+ * computed. Entries are read one after the other, so that memory does not grow with the ledger.
+ */
+public final class LedgerAudit {
+  private static final double NS_PER_S = 1e9;
+
+  private final Path path;
+  private final LedgerFile file;
+  private final AuditProgress progress;
+  private final Remarks remarks = new Remarks();
+  private final ChainWalk chain = new ChainWalk(remarks);
+  private final WallWatch wall = new WallWatch();
+  private final Shelf shelf;
+  private final SessionsAudit sessions;
+  private final SealsAudit seals;
+  private long entries;
+
+  private LedgerAudit(Path path, LedgerFile file, Set<Bytes> knownKeys, AuditProgress progress) {
+    this.path = path;
+    this.file = file;
+    this.progress = progress;
+    this.shelf = new Shelf(file);
+    this.sessions = new SessionsAudit(file, shelf, wall, remarks);
+    this.seals = new SealsAudit(file, knownKeys, remarks);
+  }
+
+  /**
+   * Audits a ledger.
+   *
+   * @param sealFiles seals that were kept elsewhere, by where they come from
+   * @param knownKeys the public keys that the reader trusts
+   * @throws LedgerFault if the ledger is missing or no SQLite file with entries
+   * @throws AuditStopped if the progress said so
+   */
+  public static AuditReport of(
+      Path path, Map<String, Seal> sealFiles, Set<Bytes> knownKeys, AuditProgress progress)
+      throws LedgerFault, AuditStopped {
+    long startNs = System.nanoTime();
+    try (LedgerFile file = LedgerFile.open(path)) {
+      LedgerAudit audit = new LedgerAudit(path, file, knownKeys, progress);
+      audit.file();
+      audit.entries();
+      audit.sealsKeptElsewhere(sealFiles);
+      List<String> resultsOf = audit.results();
+      return audit.report(resultsOf, (System.nanoTime() - startNs) / NS_PER_S);
+    }
+  }
+
+  private void file() {
+    try {
+      file.schemaFaults().forEach(fault -> remarks.finding(null, fault));
+      file.integrityFaults()
+          .forEach(fault -> remarks.finding(null, "SQLite's own check: " + fault));
+    } catch (LedgerFault e) {
+      remarks.finding(null, e.getMessage());
+    }
+  }
+
+  private void entries() throws AuditStopped {
+    boolean[] stopped = new boolean[1];
+    long count = 0;
+    try {
+      count = file.count();
+      long of = count;
+      file.rows(
+          row -> {
+            entry(row);
+            stopped[0] = !progress.at(entries, of);
+            return !stopped[0];
+          });
+    } catch (LedgerFault e) {
+      remarks.finding(null, "after entry " + chain.seq() + ": " + e.getMessage());
+    }
+    if (stopped[0]) {
+      throw new AuditStopped(entries, count);
+    }
+    if (entries == 0) {
+      remarks.finding(null, "there is no entry at all; every ledger begins with one");
+    }
+  }
+
+  private void entry(StoredRow row) {
+    entries++;
+    chain.accept(row);
+    try {
+      body(row.seq(), row.read());
+    } catch (LedgerFault e) {
+      remarks.finding(row.seq(), e.getMessage());
+    } catch (RuntimeException e) {
+      // What an entry lacks shows wherever it is first asked for.
+      remarks.finding(row.seq(), "what it says cannot be: " + e);
+    }
+  }
+
+  private void body(long seq, EntryBody body) throws LedgerFault {
+    if ((body instanceof LedgerMade) != (entries == 1)) {
+      remarks.finding(seq, "a ledger begins with one entry of the kind ledger, and has no other");
+    }
+    if (body instanceof LedgerMade made) {
+      made(seq, made);
+    } else if (body instanceof Document document) {
+      shelf.keep(seq, document, remarks);
+    } else if (body instanceof SessionOpened opened) {
+      sessions.opened(seq, opened);
+    } else if (body instanceof OfSession said) {
+      sessions.said(seq, said);
+    } else if (body instanceof Sealed sealed) {
+      seals.kept(seq, sealed);
+      wall.shows(seq, sealed.wall(), remarks);
+    }
+  }
+
+  private void made(long seq, LedgerMade made) {
+    if (!EntryBody.FORMAT.equals(made.format())) {
+      remarks.finding(seq, "says the format " + made.format() + ", not " + EntryBody.FORMAT);
+    }
+    seals.ledger(made.id());
+    wall.shows(seq, made.wall(), remarks);
+  }
+
+  private void sealsKeptElsewhere(Map<String, Seal> sealFiles) {
+    for (Map.Entry<String, Seal> each : sealFiles.entrySet()) {
+      try {
+        seals.elsewhere(each.getKey(), each.getValue());
+      } catch (LedgerFault e) {
+        remarks.finding(null, e.getMessage());
+      }
+    }
+  }
+
+  /** Computes the results of every job from the sessions that count. */
+  private List<String> results() {
+    List<String> done = new ArrayList<>();
+    for (Map.Entry<String, List<Long>> job : sessions.counting().entrySet()) {
+      try (LedgerView view = LedgerView.open(path)) {
+        new StoredJobs(view).results(job.getValue());
+        done.add(job.getKey());
+      } catch (LedgerFault | RuntimeException e) {
+        remarks.finding(
+            null,
+            "the results of " + job.getKey() + " cannot be computed again: " + e.getMessage());
+      }
+    }
+    return done;
+  }
+
+  private AuditReport report(List<String> resultsOf, double seconds) {
+    return new AuditReport(
+        entries,
+        remarks.findingsInAll() == 0,
+        remarks.findings(),
+        remarks.findingsInAll(),
+        remarks.notices(),
+        remarks.noticesInAll(),
+        sessions.tally().recomputed(),
+        sessions.tally().differing(),
+        resultsOf,
+        chain.hash().toHex(),
+        seals.seen(chain.seq()),
+        sessions.struck(),
+        sessions.programs(),
+        Version.PROGRAM,
+        seconds);
+  }
+}

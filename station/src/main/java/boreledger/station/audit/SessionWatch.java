@@ -1,0 +1,105 @@
+package boreledger.station.audit;
+
+import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** What an audit remembers of a session from entry to entry. */
+final class SessionWatch {
+  private final SessionOpened opened;
+  private final PlanWatch plan;
+  private final WallWatch wall = new WallWatch();
+  private final TreeSet<Long> settings = new TreeSet<>();
+  private final Map<Long, Position> moved = new HashMap<>();
+  private final Map<Long, Position> takenBack = new HashMap<>();
+  private String program;
+
+  SessionWatch(SessionOpened opened, PlanWatch plan) {
+    this.opened = opened;
+    this.plan = plan;
+    this.program = opened.program();
+  }
+
+  SessionOpened opened() {
+    return opened;
+  }
+
+  PlanWatch plan() {
+    return plan;
+  }
+
+  /** The clock that the session's own entries go by. */
+  WallWatch wall() {
+    return wall;
+  }
+
+  /** Whether the bytes came from a capture file, whose clock is not this machine's. */
+  boolean isRecorded() {
+    return opened.line() != null && opened.line().startsWith("capture file ");
+  }
+
+  /** The version of the program that wrote what comes now. */
+  String program() {
+    return program;
+  }
+
+  void resumed(String by) {
+    program = by == null ? program : by;
+    plan.resumed();
+  }
+
+  /** The setting ring reading in force; null where there is none. */
+  Long setting() {
+    return settings.isEmpty() ? null : settings.last();
+  }
+
+  /** What is wrong with the place of a reading; empty when nothing is. */
+  Optional<String> read(long seq, Position position) {
+    if (position instanceof SettingCheck) {
+      settings.add(seq);
+    }
+    return plan.read(position);
+  }
+
+  /** What is wrong with taking a reading back; empty when nothing is. */
+  Optional<String> takeBack(long seq, Position read) {
+    if (takenBack.containsKey(seq)) {
+      return Optional.of("takes entry " + seq + " back, which does not stand any more");
+    }
+    Position position = moved.getOrDefault(seq, read);
+    takenBack.put(seq, position);
+    settings.remove(seq);
+    plan.takenBack(position);
+    return Optional.empty();
+  }
+
+  /** What is wrong with restoring a reading; empty when nothing is. */
+  Optional<String> restore(long seq) {
+    Position position = takenBack.remove(seq);
+    if (position == null) {
+      return Optional.of("restores entry " + seq + ", which was not taken back");
+    }
+    if (position instanceof SettingCheck) {
+      settings.add(seq);
+    }
+    plan.stands(position);
+    return Optional.empty();
+  }
+
+  /** What is wrong with moving a reading; empty when nothing is. */
+  Optional<String> move(long seq, Position read, Position to) {
+    if (takenBack.containsKey(seq)) {
+      return Optional.of("moves entry " + seq + ", which was taken back");
+    }
+    if (read instanceof SettingCheck || to instanceof SettingCheck || !plan.stands(to)) {
+      return Optional.of("moves entry " + seq + " to no place of the session's plan");
+    }
+    plan.takenBack(moved.getOrDefault(seq, read));
+    moved.put(seq, to);
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,99 @@
+package boreledger.station.bench;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.line.LineFault;
+import boreledger.drivers.serial.PortIdentity;
+import boreledger.drivers.serial.SerialPorts;
+import boreledger.station.app.GaugeTrial;
+import boreledger.station.app.GaugeTrial.Heard;
+import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.LiveGauging;
+import boreledger.station.app.LiveRequest;
+import boreledger.station.app.UsageProblem;
+import boreledger.station.bench.start.StartServices;
+import boreledger.station.bench.words.Text;
+import boreledger.station.job.Job;
+import boreledger.station.job.JobFiles;
+import boreledger.station.table.Tables;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** What the room to start in asks of the program. */
+final class StationStart implements StartServices {
+  private final GaugingDesk desk;
+
+  StationStart(GaugingDesk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Job job(Path file) throws FileProblem {
+    return new JobFiles(Tables.inForce()).read(file);
+  }
+
+  @Override
+  public List<PortIdentity> ports() {
+    return SerialPorts.list();
+  }
+
+  @Override
+  public void begin(LiveRequest request) throws Exception {
+    if (desk.isBusy()) {
+      throw new UsageProblem(Text.START_BUSY.with());
+    }
+    makeFolder(request.ledger());
+    LiveGauging gauging = LiveGauging.prepare(request);
+    boolean begun =
+        desk.begin(
+            play -> {
+              try (gauging) {
+                return gauging.run(play);
+              }
+            });
+    if (!begun) {
+      gauging.close();
+      throw new UsageProblem(Text.START_BUSY.with());
+    }
+  }
+
+  @Override
+  public Runnable listen(Path gauge, String port, Consumer<String> heard) throws Exception {
+    GaugeTrial trial = GaugeTrial.open(gauge, port);
+    Thread thread = new Thread(() -> listen(trial, heard), "gauge trial");
+    thread.setDaemon(true);
+    thread.start();
+    return trial::close;
+  }
+
+  private static void makeFolder(Path ledger) throws UsageProblem {
+    Path folder = ledger.toAbsolutePath().getParent();
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UsageProblem(folder + ": this folder for the ledger cannot be made, " + e);
+    }
+  }
+
+  private static void listen(GaugeTrial trial, Consumer<String> heard) {
+    try {
+      trial.listen(each -> heard.accept(words(each)));
+    } catch (LineFault e) {
+      heard.accept(e.getMessage());
+    }
+  }
+
+  private static String words(Heard heard) {
+    if (heard instanceof Heard.Raw raw) {
+      String text = new String(raw.bytes().toArray(), StandardCharsets.ISO_8859_1);
+      return Text.START_HEARD_RAW.with(
+          raw.bytes().toHex() + "  " + text.replaceAll("\\P{Print}", "."));
+    } else if (heard instanceof Heard.Value value) {
+      return Text.START_HEARD_VALUE.with(value.sample().valueMm() + " mm");
+    }
+    return Text.START_HEARD_BAD.with(((Heard.NotUnderstood) heard).rejected().why());
+  }
+}

@@ -1,0 +1,38 @@
+package boreledger.station.bench.look;
+
+import java.util.Map;
+import javafx.beans.property.ObjectProperty;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+
+/** A few values of which one is chosen, side by side; the chosen one has a mark before it. */
+public final class Choice<T> extends FlowPane {
+  private static final String MARK = "\u25b8 ";
+
+  /** The values with their words, in order. */
+  public Choice(Map<T, String> words, ObjectProperty<T> value) {
+    getStyleClass().add(Styles.CHOICES);
+    ToggleGroup group = new ToggleGroup();
+    words.forEach((each, name) -> getChildren().add(button(each, name, value, group)));
+  }
+
+  private static <T> ToggleButton button(
+      T each, String name, ObjectProperty<T> value, ToggleGroup group) {
+    ToggleButton button = new ToggleButton(name);
+    button.getStyleClass().setAll(Styles.CHOICE);
+    button.setToggleGroup(group);
+    button.setOnAction(
+        pressed -> {
+          value.set(each);
+          button.setSelected(true);
+        });
+    value.subscribe(
+        now -> {
+          boolean chosen = each.equals(now);
+          button.setSelected(chosen);
+          button.setText(chosen ? MARK + name : name);
+        });
+    return button;
+  }
+}

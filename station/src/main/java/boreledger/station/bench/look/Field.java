@@ -1,0 +1,33 @@
+package boreledger.station.bench.look;
+
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** A control with its name over it, which a screen reader says, and a hint beneath. */
+public final class Field extends VBox {
+  /** A named control without a hint. */
+  public Field(String name, Control control) {
+    this(name, control, null);
+  }
+
+  /**
+   * A named control.
+   *
+   * @param hint a sentence that helps; null for none
+   */
+  public Field(String name, Control control, String hint) {
+    getStyleClass().add(Styles.FIELD);
+    Label label = Words.label(null, Styles.FIELD_NAME);
+    label.setText(name);
+    label.setLabelFor(control);
+    control.setAccessibleText(name);
+    control.setMaxWidth(Double.MAX_VALUE);
+    getChildren().addAll(label, control);
+    if (hint != null) {
+      Label words = Words.label(null, Styles.MUTED);
+      words.setText(hint);
+      getChildren().add(words);
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package boreledger.station.bench.start;
+
+import boreledger.station.bench.look.Card;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import java.io.File;
+import java.nio.file.Path;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+
+/** The job: the one that is open, others of late, and the invented engine to practise on. */
+final class JobPane extends Card {
+  private final StartModel model;
+  private final Label name = Words.label("start-job", Styles.JOB_NAME);
+  private final VBox details = new VBox();
+  private final VBox recent = new VBox();
+
+  JobPane(StartModel model) {
+    super(Text.START_JOB.with());
+    this.model = model;
+    Button open = new Button(Text.START_OPEN_JOB.with());
+    open.setId("open-job");
+    open.setOnAction(pressed -> choose());
+    Button practise = new Button(Text.START_PRACTISE_NOW.with());
+    practise.setId("practise-now");
+    practise.setOnAction(pressed -> model.practiseNow());
+    practise.setMaxWidth(Double.MAX_VALUE);
+    practise.setWrapText(true);
+    FlowPane buttons = new FlowPane(open);
+    buttons.getStyleClass().add(Styles.CHOICES);
+    details.getStyleClass().add(Styles.FIELD);
+    recent.getStyleClass().add(Styles.FIELD);
+    Label first = Words.label(null, Styles.MUTED);
+    first.setText(Text.START_PRACTISE_WHY.with());
+    getChildren().addAll(name, details, buttons, recent, first, practise);
+    model.job().subscribe(this::show);
+    model.recent().addListener((ListChangeListener<Path>) change -> showRecent());
+    showRecent();
+  }
+
+  private void show(JobCard card) {
+    name.setText(card == null ? Text.START_NO_JOB.with() : card.name());
+    details.getChildren().clear();
+    if (card != null) {
+      card.details().forEach(line -> details.getChildren().add(words(line)));
+      details.getChildren().add(muted(Text.START_JOB_FILE.with(card.file().toString())));
+      details.getChildren().add(muted(Text.START_LEDGER.with(model.ledger().toString())));
+    }
+  }
+
+  private void showRecent() {
+    recent.getChildren().clear();
+    if (!model.recent().isEmpty()) {
+      recent.getChildren().add(muted(Text.START_RECENT.with()));
+    }
+    for (Path file : model.recent()) {
+      Hyperlink link = new Hyperlink(file.getFileName().toString());
+      link.getStyleClass().add(Styles.RECENT);
+      link.setAccessibleText(file.toString());
+      link.setOnAction(pressed -> model.open(file));
+      recent.getChildren().add(link);
+    }
+  }
+
+  private void choose() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(Text.START_OPEN_JOB.with());
+    chooser
+        .getExtensionFilters()
+        .add(new FileChooser.ExtensionFilter(Text.START_JOB_FILES.with(), "*.job.toml"));
+    File chosen = chooser.showOpenDialog(getScene().getWindow());
+    if (chosen != null) {
+      model.open(chosen.toPath());
+    }
+  }
+
+  private static Label words(String sentence) {
+    Label label = Words.label(null);
+    label.setText(sentence);
+    return label;
+  }
+
+  private static Label muted(String sentence) {
+    Label label = Words.label(null, Styles.MUTED);
+    label.setText(sentence);
+    return label;
+  }
+}

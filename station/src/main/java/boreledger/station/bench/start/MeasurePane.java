@@ -1,0 +1,67 @@
+package boreledger.station.bench.start;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.bench.look.Card;
+import boreledger.station.bench.look.Choice;
+import boreledger.station.bench.look.Field;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+
+/** What is gauged, and at which temperatures. */
+final class MeasurePane extends Card {
+  MeasurePane(StartModel model) {
+    super(Text.START_WHAT.with());
+    Map<Measure, String> words = new LinkedHashMap<>();
+    words.put(Measure.BORE, Text.START_BORES.with());
+    words.put(Measure.GAP, Text.START_GAPS.with());
+    words.put(Measure.RING_DEPTH, Text.START_RING_DEPTHS.with());
+    ComboBox<String> ring = new ComboBox<>(model.rings());
+    ring.setId("ring");
+    ring.valueProperty().bindBidirectional(model.ring());
+    ObservableValue<Boolean> bores = model.measure().map(Measure.BORE::equals);
+    getChildren()
+        .addAll(
+            new Choice<>(words, model.measure()),
+            shownUnless(bores, new Field(Text.START_RING.with(), ring)),
+            temperature("setting-temp", Text.START_SETTING_TEMP, model.settingTemp()),
+            temperature("block-temp", Text.START_BLOCK_TEMP, model.blockTemp()),
+            hint());
+  }
+
+  private static Node shownUnless(ObservableValue<Boolean> hidden, Node node) {
+    hidden.subscribe(
+        hide -> {
+          node.setVisible(!hide);
+          node.setManaged(!hide);
+        });
+    return node;
+  }
+
+  private static Node temperature(String id, Text name, StringProperty value) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.setPromptText(Text.START_TEMP_PROMPT.with());
+    field.textProperty().bindBidirectional(value);
+    Field named = new Field(name.with(), field);
+    Label problem = Words.label(id + "-problem", Styles.PROBLEM);
+    value.subscribe(typed -> problem.setText(new Temperature(typed).problem().orElse("")));
+    ObservableValue<Boolean> fine = problem.textProperty().map(String::isEmpty);
+    named.getChildren().add(shownUnless(fine, problem));
+    return named;
+  }
+
+  private static Label hint() {
+    Label hint = Words.label(null, Styles.MUTED);
+    hint.setText(Text.START_TEMP_HINT.with());
+    return hint;
+  }
+}

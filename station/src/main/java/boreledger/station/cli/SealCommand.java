@@ -1,0 +1,197 @@
+package boreledger.station.cli;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.file.TextFile;
+import boreledger.station.app.UsageProblem;
+import boreledger.station.audit.AuditReport;
+import boreledger.station.audit.AuditStopped;
+import boreledger.station.audit.AuditText;
+import boreledger.station.audit.LedgerAudit;
+import boreledger.station.ledger.Ledger;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerView;
+import boreledger.station.seal.KeyFile;
+import boreledger.station.seal.KeyProblem;
+import boreledger.station.seal.Seal;
+import boreledger.station.seal.SealKey;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** Signs a ledger's head. */
+@Command(
+    name = "seal",
+    description =
+        "Signs everything in a ledger so far, in the ledger and in a file to keep elsewhere.",
+    footer = {
+      "",
+      "The ledger is audited first; one with findings is not sealed. The key is made on first use.",
+      "Keep the seal file, or print its line, where the ledger is not: only then does it show that",
+      "the end was cut off or all of it was written anew.",
+      "Example: boreledger seal --ledger bench.db --name \"A. Turner\""
+    })
+final class SealCommand implements Callable<Integer> {
+  private static final int MOST_PASSPHRASE_BYTES = 4096;
+
+  @ParentCommand private Boreledger program;
+  @Mixin private Answer answer;
+  @Mixin private LedgerOption ledger;
+
+  @Option(
+      names = "--name",
+      required = true,
+      paramLabel = "WHO",
+      description = "Who signs, up to 80 characters.")
+  private String name;
+
+  @Option(
+      names = "--key",
+      paramLabel = "FILE",
+      description = "The key file; without it your own in your settings folder.")
+  private Path key;
+
+  @Option(
+      names = "--passphrase-file",
+      paramLabel = "FILE",
+      description = "A file whose first line is the key's passphrase.")
+  private Path passphraseFile;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Where the seal goes; without it beside the ledger.")
+  private Path out;
+
+  /**
+   * The answer.
+   *
+   * @param entry the seal's own entry
+   * @param sealedEntry the last entry that it covers
+   * @param file where the seal stands
+   * @param line the same in one line
+   * @param keyFile where the key stands
+   * @param keyIsNew whether it was made now
+   */
+  record Answered(
+      long entry,
+      long sealedEntry,
+      String head,
+      String name,
+      String key,
+      String file,
+      String line,
+      String keyFile,
+      boolean keyIsNew) {}
+
+  @Override
+  public Integer call() throws FileProblem, UsageProblem, KeyProblem, LedgerFault {
+    if (!Seal.isName(name)) {
+      throw new UsageProblem(
+          "--name: expected 1 to " + Seal.LONGEST_NAME + " characters in one line, found " + name);
+    }
+    refuseIfThere(out);
+    KeyFile keyFile = key == null ? KeyFile.own() : new KeyFile(key);
+    char[] passphrase = passphrase();
+    try {
+      AuditReport report = audit();
+      if (!report.intact()) {
+        answer.tell(ledger.path() + ": not sealed, the audit has findings:");
+        answer.tell(AuditText.of(report));
+        return ExitStatus.ATTENTION;
+      }
+      boolean keyIsNew = !keyFile.exists();
+      SealKey sealKey = keyIsNew ? keyFile.make(passphrase) : keyFile.read(passphrase);
+      Answered answered = seal(report, sealKey, keyFile, keyIsNew);
+      answer.print(answered, words(answered));
+      return ExitStatus.DONE;
+    } catch (AuditStopped e) {
+      answer.tell(e.getMessage());
+      return ExitStatus.ATTENTION;
+    }
+  }
+
+  private AuditReport audit() throws LedgerFault, AuditStopped {
+    LedgerView.open(ledger.path()).close();
+    AuditLines lines = new AuditLines(answer, System.console() != null);
+    program.interruption().stopBy(lines::stop);
+    return LedgerAudit.of(ledger.path(), Map.of(), Set.of(), lines);
+  }
+
+  private Answered seal(AuditReport report, SealKey sealKey, KeyFile keyFile, boolean keyIsNew)
+      throws LedgerFault, FileProblem, UsageProblem {
+    try (Ledger open = Ledger.open(ledger.path());
+        LedgerView view = open.view()) {
+      if (!open.headHash().toHex().equals(report.head())) {
+        throw new LedgerFault(
+            ledger.path() + ": another program wrote to this ledger meanwhile; seal it again");
+      }
+      Seal seal = sealKey.seal(view.id(), open.headSeq(), open.headHash(), Instant.now(), name);
+      Path file = out == null ? Path.of(ledger.path() + "-" + seal.entry() + ".seal") : out;
+      refuseIfThere(file);
+      long entry = open.append(seal.kept());
+      write(file, seal, entry);
+      return new Answered(
+          entry,
+          seal.entry(),
+          seal.head().toHex(),
+          name,
+          seal.keyText(),
+          file.toString(),
+          seal.line(),
+          keyFile.path().toString(),
+          keyIsNew);
+    }
+  }
+
+  private char[] passphrase() throws FileProblem, UsageProblem {
+    if (passphraseFile == null) {
+      return null;
+    }
+    String line =
+        TextFile.read(passphraseFile, MOST_PASSPHRASE_BYTES).text().lines().findFirst().orElse("");
+    if (line.isEmpty()) {
+      throw new UsageProblem(passphraseFile + ": its first line is empty, expected a passphrase");
+    }
+    return line.toCharArray();
+  }
+
+  private static void refuseIfThere(Path file) throws UsageProblem {
+    if (file != null && Files.exists(file)) {
+      throw new UsageProblem(file + ": is there already; name another file with --out");
+    }
+  }
+
+  private static void write(Path file, Seal seal, long entry) throws FileProblem {
+    try {
+      Files.writeString(file, seal.text(), StandardOpenOption.CREATE_NEW);
+    } catch (IOException e) {
+      String what =
+          "could not be written; the seal stands in the ledger as entry " + entry + ", as a line: ";
+      throw FileProblem.of(file.toString(), what + seal.line(), e);
+    }
+  }
+
+  private static String words(Answered answered) {
+    return String.format(
+        "Sealed up to entry %d by %s; the seal is entry %d and stands in %s.%n"
+            + "Keep that file where the ledger is not. As a line:%n%s%n"
+            + "Key: %s, in %s%s.",
+        answered.sealedEntry(),
+        answered.name(),
+        answered.entry(),
+        answered.file(),
+        answered.line(),
+        answered.key(),
+        answered.keyFile(),
+        answered.keyIsNew() ? ", made now; keep a copy of it in a safe place" : "");
+  }
+}

@@ -1,0 +1,126 @@
+package boreledger.station.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Moved;
+import boreledger.station.ledger.EntryBody.Restored;
+import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.Ledger;
+import boreledger.station.plan.Position.Bore;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CorrectionsAuditTest {
+  private static final Instant LATER = Instant.parse("2031-05-06T12:00:00Z");
+  private static final Bore PIN = new Bore(1, 12, "pin");
+  private static final Bore THRUST = new Bore(1, 12, "thrust");
+
+  @TempDir Path folder;
+  private AuditedLedger ledger;
+
+  @BeforeEach
+  void gauge() {
+    ledger = AuditedLedger.gauged(folder);
+  }
+
+  @Test
+  void aReadingTakenBackIsShownWithItsReason() throws Exception {
+    append(takenBack(9));
+
+    AuditReport report = ledger.audit();
+    assertEquals(List.of(), report.findings());
+    assertEquals(
+        List.of(
+            new StruckReading(
+                9,
+                "cylinder 1, 12 mm below the deck, thrust axis",
+                0.028,
+                20,
+                "chip",
+                "A. Turner")),
+        report.takenBack());
+    assertTrue(AuditText.of(report).contains("by entry 20: chip (A. Turner)."));
+  }
+
+  @Test
+  void aReadingRestoredIsNotShown() throws Exception {
+    append(takenBack(9));
+    append(restored(9));
+
+    assertEquals(List.of(), ledger.audit().takenBack());
+    assertTrue(ledger.audit().intact());
+  }
+
+  @Test
+  void twoReadingsSwappedAreNoFinding() throws Exception {
+    append(moved(9, PIN));
+    append(moved(10, THRUST));
+
+    assertEquals(List.of(), ledger.audit().findings());
+  }
+
+  @Test
+  void aTakeBackOfWhatIsNoReadingIsAFinding() throws Exception {
+    append(takenBack(14));
+
+    finds("takes back entry 14, no reading of its session");
+  }
+
+  @Test
+  void aTakeBackOfAnotherSessionsReadingIsAFinding() throws Exception {
+    append(takenBack(17));
+
+    finds("takes back entry 17, no reading of its session");
+  }
+
+  @Test
+  void aSecondTakeBackIsAFinding() throws Exception {
+    append(takenBack(9));
+    append(takenBack(9));
+
+    finds("takes entry 9 back, which does not stand any more");
+  }
+
+  @Test
+  void aRestorationOfWhatStandsIsAFinding() throws Exception {
+    append(restored(9));
+
+    finds("restores entry 9, which was not taken back");
+  }
+
+  @Test
+  void aMoveOutOfThePlanIsAFinding() throws Exception {
+    append(moved(9, new Bore(2, 12, "pin")));
+
+    finds("moves entry 9 to no place of the session's plan");
+  }
+
+  private void append(EntryBody body) throws Exception {
+    try (Ledger open = Ledger.open(ledger.file())) {
+      open.append(body);
+    }
+  }
+
+  private void finds(String what) {
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(List.of(what), findings.stream().map(Remark::what).toList());
+  }
+
+  private static TakenBack takenBack(long entry) {
+    return new TakenBack(7, entry, null, LATER, "chip", "A. Turner", null, null);
+  }
+
+  private static Restored restored(long entry) {
+    return new Restored(7, entry, null, LATER, "no chip", "A. Turner", null, null);
+  }
+
+  private static Moved moved(long entry, Bore to) {
+    return new Moved(7, entry, to, null, LATER, "mixed up", "A. Turner");
+  }
+}

@@ -1,0 +1,395 @@
+package boreledger.station.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import boreledger.drivers.line.Bytes;
+import boreledger.station.ledger.Chain;
+import boreledger.station.session.Version;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One defect each, with everything that the audit says of it. */
+class TamperedLedgerTest {
+  @TempDir Path folder;
+  private AuditedLedger ledger;
+
+  @BeforeEach
+  void gauge() {
+    ledger = AuditedLedger.gauged(folder);
+  }
+
+  @Test
+  void anUntouchedLedgerIsIntactAndEveryReadingComesOutAgain() {
+    AuditReport report = ledger.audit();
+
+    assertEquals(List.of(), report.findings());
+    assertTrue(report.intact());
+    assertEquals(AuditedLedger.LAST, report.entries());
+    assertEquals(8, report.recomputed());
+    assertEquals(0, report.differing());
+    assertEquals(List.of("Small engine"), report.resultsOf());
+    assertEquals(List.of(Version.PROGRAM), report.programs());
+    assertEquals(ledger.hash(AuditedLedger.LAST), report.head());
+    assertEquals(List.of(), report.notices());
+  }
+
+  @Test
+  void changedCaution() {
+    ledger.exchanged(AuditedLedger.BORE, "\"cautions\":[]", "\"cautions\":[\"none\"]");
+
+    String computed =
+        Chain.link(
+                Bytes.ofHex(ledger.hash(AuditedLedger.BORE - 1)),
+                AuditedLedger.BORE,
+                ledger.body(AuditedLedger.BORE))
+            .toHex();
+    finds(
+        AuditedLedger.BORE,
+        "its hash does not follow from its body and the entry before: computed "
+            + computed
+            + ", stored "
+            + ledger.hash(AuditedLedger.BORE));
+  }
+
+  @Test
+  void changedCautionWithItsOwnHashMadeToFit() {
+    ledger.exchanged(AuditedLedger.BORE, "\"cautions\":[]", "\"cautions\":[\"none\"]");
+    String fitting =
+        Chain.link(
+                Bytes.ofHex(ledger.hash(AuditedLedger.BORE - 1)),
+                AuditedLedger.BORE,
+                ledger.body(AuditedLedger.BORE))
+            .toHex();
+    ledger.tampered("UPDATE entry SET hash = x'" + fitting + "' WHERE seq = 9");
+
+    Remark only = only();
+    assertEquals(AuditedLedger.BORE + 1, only.entry(), "the next one's link is broken");
+    assertTrue(only.what().startsWith("its hash does not follow"), only.what());
+  }
+
+  @Test
+  void deletedRefusal() {
+    ledger.tampered("DELETE FROM entry WHERE seq = 18");
+
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(new Remark(19L, "follows entry 17: 1 missing between"), findings.get(0));
+    assertTrue(findings.get(1).what().startsWith("its hash does not follow"), findings::toString);
+    assertEquals(new Remark(19L, "ends session 16 before its plan is done"), findings.get(2));
+    assertEquals(3, findings.size());
+  }
+
+  @Test
+  void deletedFirstEntry() {
+    ledger.tampered("DELETE FROM entry WHERE seq = 1");
+
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(new Remark(2L, "follows entry 0: 1 missing between"), findings.get(0));
+    assertEquals(
+        new Remark(2L, "a ledger begins with one entry of the kind ledger, and has no other"),
+        findings.get(2));
+  }
+
+  @Test
+  void noEntryAtAll() {
+    ledger.tampered("DELETE FROM entry");
+
+    finds(null, "there is no entry at all; every ledger begins with one");
+  }
+
+  @Test
+  void swappedReadings() {
+    ledger.tampered(
+        "UPDATE entry SET seq = 999 WHERE seq = 9",
+        "UPDATE entry SET seq = 9 WHERE seq = 10",
+        "UPDATE entry SET seq = 10 WHERE seq = 999");
+
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(List.of(9L, 9L, 10L, 11L), entries(findings));
+    assertEquals(
+        "taken at cylinder 1, 12 mm below the deck, pin axis, where the plan asks for cylinder 1,"
+            + " 12 mm below the deck, thrust axis",
+        findings.get(1).what());
+  }
+
+  @Test
+  void duplicatedReadingAtTheEnd() {
+    ledger.tampered(
+        "INSERT INTO entry (seq, body, hash) SELECT 20, body, hash FROM entry WHERE seq = 18");
+
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(List.of(20L, 20L), entries(findings));
+    assertEquals(
+        "taken at cylinder 1, top ring gap, 60 mm below the deck, where the plan asks for nothing",
+        findings.get(1).what());
+  }
+
+  @Test
+  void readingsInAnotherOrder() {
+    ledger.tampered("UPDATE entry SET seq = seq + 100 WHERE seq BETWEEN 9 AND 11");
+
+    assertEquals(
+        new Remark(12L, "follows entry 8: 3 missing between"), ledger.audit().findings().get(0));
+  }
+
+  @Test
+  void missingTrigger() {
+    ledger.changed("DROP TRIGGER entry_no_update");
+
+    finds(null, "trigger entry_no_update is missing");
+  }
+
+  @Test
+  void changedTrigger() {
+    ledger.changed("DROP TRIGGER entry_no_delete");
+    ledger.changed(
+        "CREATE TRIGGER entry_no_delete BEFORE DELETE ON entry WHEN OLD.seq > 5"
+            + " BEGIN SELECT RAISE(ABORT, 'the ledger is append-only'); END");
+
+    finds(null, "trigger entry_no_delete is not as a ledger's must be");
+  }
+
+  @Test
+  void extraTable() {
+    ledger.changed("CREATE TABLE remarks (words TEXT)");
+
+    finds(null, "table remarks does not belong into a ledger");
+  }
+
+  @Test
+  void extraView() {
+    ledger.changed("CREATE VIEW readings AS SELECT seq FROM entry");
+
+    finds(null, "view readings does not belong into a ledger");
+  }
+
+  @Test
+  void extraIndex() {
+    ledger.changed("CREATE INDEX by_hash ON entry (hash)");
+
+    finds(null, "index by_hash does not belong into a ledger");
+  }
+
+  @Test
+  void extraTrigger() {
+    ledger.changed("CREATE TRIGGER quietly AFTER INSERT ON entry BEGIN SELECT RAISE(IGNORE); END");
+
+    finds(null, "trigger quietly does not belong into a ledger");
+  }
+
+  @Test
+  void statisticsTable() {
+    ledger.changed("ANALYZE");
+
+    List<String> findings = ledger.audit().findings().stream().map(Remark::what).toList();
+    assertTrue(
+        findings.contains("table sqlite_stat1 does not belong into a ledger"), findings::toString);
+  }
+
+  @Test
+  void otherVersion() {
+    ledger.changed("PRAGMA user_version = 7");
+
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(new Remark(null, "user_version is 7, must be 1"), findings.get(0));
+    assertEquals(
+        new Remark(
+            null,
+            "the results of Small engine cannot be computed again: "
+                + ledger.file()
+                + ": ledger version 7, this program knows 1"),
+        findings.get(1));
+  }
+
+  @Test
+  void unknownKey() {
+    ledger.exchanged(14, "{\"kind\":\"ended\"", "{\"kind\":\"ended\",\"by\":\"me\"").rechained();
+
+    String what = ledger.audit().findings().get(0).what();
+    assertTrue(
+        what.startsWith("entry 14 of the ledger is not readable: Unrecognized field \"by\""), what);
+  }
+
+  @Test
+  void repeatedKey() {
+    ledger.exchanged(14, "\"session\":7", "\"session\":7,\"session\":7").rechained();
+
+    String what = ledger.audit().findings().get(0).what();
+    assertTrue(
+        what.startsWith("entry 14 of the ledger is not readable: Duplicate field 'session'"), what);
+  }
+
+  @Test
+  void numberWrittenOtherwise() {
+    ledger.exchanged(14, "\"session\":7", "\"session\":7.0").rechained();
+
+    finds(14L, "entry 14 does not say session as this program writes it");
+  }
+
+  @Test
+  void changedValueInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "\"value_mm\":0.028,\"st", "\"value_mm\":0.018,\"st");
+    ledger.rechained();
+
+    finds(AuditedLedger.BORE, "value_mm is stored as 0.018, computed again as 0.028");
+    assertEquals(1, ledger.audit().differing());
+  }
+
+  @Test
+  void changedSampleInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "0.028}]", "0.018}]").rechained();
+
+    finds(
+        AuditedLedger.BORE,
+        "the sample 2b302e3032380a at 20.0 s is stored as 0.018, computed again as 0.028");
+  }
+
+  @Test
+  void inventedUncertaintyInARewrittenChain() {
+    ledger.exchanged(
+        AuditedLedger.BORE,
+        "\"standard_uncertainty_mm\":null",
+        "\"standard_uncertainty_mm\":1.0E-4");
+    ledger.rechained();
+
+    finds(
+        AuditedLedger.BORE, "standard_uncertainty_mm is stored as 1.0E-4, computed again as null");
+  }
+
+  @Test
+  void otherRuleInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "\"rule\":\"press\"", "\"rule\":\"rock\"").rechained();
+
+    finds(AuditedLedger.BORE, "the rule is stored as rock, computed again as press");
+  }
+
+  @Test
+  void bytesThatAreNoFrameInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "2b302e3032380a", "2b302e303238").rechained();
+
+    finds(AuditedLedger.BORE, "the sample 2b302e303238 is no single frame with a value");
+  }
+
+  @Test
+  void bytesThatAreNoBytesInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "2b302e3032380a", "2b302e303238a").rechained();
+
+    finds(AuditedLedger.BORE, "the sample 2b302e303238a is no single frame with a value");
+  }
+
+  @Test
+  void changedDocumentInARewrittenChain() {
+    ledger.exchanged(2, "taper_max_mm = 0.050", "taper_max_mm = 0.090").rechained();
+
+    Remark only = only();
+    assertEquals(2L, only.entry());
+    assertTrue(
+        only.what().startsWith("small.job.toml is not the text of its content hash: computed "),
+        only.what());
+  }
+
+  @Test
+  void missingDocumentInARewrittenChain() {
+    ledger.exchanged(7, "\"gauge\":\"", "\"gauge\":\"00").rechained();
+
+    Remark first = ledger.audit().findings().get(0);
+    assertEquals(7L, first.entry());
+    assertTrue(
+        first.what().startsWith("the session cannot be followed: no gauge of content hash 00"),
+        first.what());
+    assertEquals(6, ledger.audit().differing(), "readings without their gauge are not confirmed");
+  }
+
+  @Test
+  void otherJobNameInARewrittenChain() {
+    ledger.exchanged(7, "Small engine", "Large engine").rechained();
+
+    assertEquals(
+        new Remark(7L, "names the job Large engine, its file Small engine"),
+        ledger.audit().findings().get(0));
+  }
+
+  @Test
+  void placeThatIsNotInThePlan() {
+    ledger.exchanged(AuditedLedger.BORE, "\"depth_mm\":12.0", "\"depth_mm\":13.0").rechained();
+
+    assertEquals(
+        new Remark(
+            AuditedLedger.BORE,
+            "taken at cylinder 1, 13 mm below the deck, thrust axis, which is not in the session's plan"),
+        ledger.audit().findings().get(0));
+  }
+
+  @Test
+  void otherSettingInARewrittenChain() {
+    ledger.exchanged(AuditedLedger.BORE, "\"setting\":8", "\"setting\":7").rechained();
+
+    finds(AuditedLedger.BORE, "refers to entry 7 as the setting in force, where 8 is");
+  }
+
+  @Test
+  void readingOfASessionThatIsNone() {
+    ledger.exchanged(13, "\"session\":7", "\"session\":3").rechained();
+
+    assertEquals(
+        new Remark(13L, "belongs to session 3, which cannot be followed"),
+        ledger.audit().findings().get(0));
+  }
+
+  @Test
+  void readingByAnotherProgramsFormulaNamesBothVersions() {
+    ledger.exchanged(7, "\"program\":\"" + Version.PROGRAM, "\"program\":\"0.0.1");
+    ledger.exchanged(AuditedLedger.BORE, "\"value_mm\":0.028,\"st", "\"value_mm\":0.027,\"st");
+    ledger.rechained();
+
+    finds(
+        AuditedLedger.BORE,
+        "value_mm is stored as 0.027, computed again as 0.028 (taken by program 0.0.1, checked by "
+            + Version.PROGRAM
+            + ")");
+    assertEquals(List.of("0.0.1", Version.PROGRAM), ledger.audit().programs());
+  }
+
+  @Test
+  void aClockThatWentBackIsNoticedAndBreaksNothing() {
+    ledger.exchanged(13, "2031-05-06T08:01:00Z", "2031-05-06T07:01:00Z").rechained();
+
+    AuditReport report = ledger.audit();
+    assertTrue(report.intact());
+    assertEquals(
+        List.of(
+            new Remark(
+                13L,
+                "the clock on the wall went back from 2031-05-06T08:00:50Z to"
+                    + " 2031-05-06T07:01:00Z")),
+        report.notices());
+  }
+
+  @Test
+  void aLedgerThatIsWrongThroughoutIsToldInAThousandFindingsAndCounted() {
+    Remarks remarks = new Remarks();
+    for (long i = 0; i < 2500; i++) {
+      remarks.finding(i, "wrong");
+    }
+
+    assertEquals(Remarks.MOST_KEPT, remarks.findings().size());
+    assertEquals(2500, remarks.findingsInAll());
+  }
+
+  private Remark only() {
+    List<Remark> findings = ledger.audit().findings();
+    assertEquals(1, findings.size(), findings::toString);
+    return findings.get(0);
+  }
+
+  private void finds(Long entry, String what) {
+    assertEquals(List.of(new Remark(entry, what)), ledger.audit().findings());
+  }
+
+  private static List<Long> entries(List<Remark> findings) {
+    return findings.stream().map(Remark::entry).toList();
+  }
+}

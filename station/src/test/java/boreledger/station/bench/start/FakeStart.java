@@ -1,0 +1,49 @@
+package boreledger.station.bench.start;
+
+import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.serial.PortIdentity;
+import boreledger.station.app.LiveRequest;
+import boreledger.station.job.Job;
+import boreledger.station.job.JobFiles;
+import boreledger.station.table.Tables;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Two ports, a gauge that says one thing, and a note of what was begun. */
+final class FakeStart implements StartServices {
+  final List<LiveRequest> begun = new ArrayList<>();
+  final List<String> listened = new ArrayList<>();
+  String refusal;
+
+  @Override
+  public Job job(Path file) throws FileProblem {
+    return new JobFiles(Tables.inForce()).read(file);
+  }
+
+  @Override
+  public List<PortIdentity> ports() {
+    return List.of(
+        new PortIdentity("/dev/ttyS0", "Physical Port S0", null, null, null, null),
+        new PortIdentity("/dev/ttyUSB0", "USB serial", 4660, 22136, "A1", "1-2"));
+  }
+
+  @Override
+  public void begin(LiveRequest request) throws Exception {
+    if (refusal != null) {
+      throw new Exception(refusal);
+    }
+    begun.add(request);
+  }
+
+  @Override
+  public Runnable listen(Path gauge, String port, Consumer<String> heard) throws Exception {
+    if (refusal != null) {
+      throw new Exception(refusal);
+    }
+    heard.accept("bytes 2b302e3031320d0a  +0.012..");
+    heard.accept("value 0.012 mm");
+    return () -> listened.add("stopped");
+  }
+}

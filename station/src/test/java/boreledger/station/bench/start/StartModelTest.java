@@ -1,0 +1,165 @@
+package boreledger.station.bench.start;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.app.Folders;
+import boreledger.station.app.LiveChoice;
+import boreledger.station.app.LiveRequest;
+import boreledger.station.bench.House;
+import boreledger.station.bench.memory.Memory;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StartModelTest {
+  @TempDir Path folder;
+  private final FakeStart program = new FakeStart();
+  private final Memory memory = new Memory(null);
+  private House house;
+  private Path job;
+  private StartModel model;
+
+  @BeforeEach
+  void aJobAndNothingChosen() throws IOException {
+    house = House.empty(folder);
+    job =
+        Files.copy(
+            House.SAMPLES.resolve("pumphouse-three.job.toml"), folder.resolve("my.job.toml"));
+    model = new StartModel(program, house.around(), memory, "bench");
+  }
+
+  @Test
+  void nothingBeginsWithoutAJob() {
+    model.begin();
+
+    assertTrue(model.problem().get().contains("Open a job"), model.problem().get());
+    assertEquals(List.of(), program.begun);
+  }
+
+  @Test
+  void anOpenedJobIsShownRememberedAndHasItsLedgerBesideIt() {
+    model.open(job);
+
+    assertEquals("Pumphouse three", model.job().get().name());
+    assertEquals(
+        "3 cylinders, in line, bore 96 mm, stroke 104 mm", model.job().get().details().get(0));
+    assertEquals(List.of(job.toAbsolutePath()), model.recent());
+    assertEquals(folder.resolve("my.ledger.db"), house.ledger());
+    assertEquals(List.of("top", "second", "oil-rail"), model.rings());
+  }
+
+  @Test
+  void aJobWithAMistakeIsToldWithItsPlaceAndTheOpenOneStays() throws IOException {
+    model.open(job);
+    Path broken = folder.resolve("broken.job.toml");
+    Files.writeString(broken, "format = \"boreledger-job/1\"\nname = 3\n");
+
+    model.open(broken);
+
+    assertTrue(model.problem().get().contains("broken.job.toml:2:"), model.problem().get());
+    assertEquals("Pumphouse three", model.job().get().name());
+  }
+
+  @Test
+  void practisingOnTheOpenJobGoesToTheBench() {
+    model.open(job);
+    model.settingTemp().set("20,4");
+    model.blockTemp().set("21.3 °C");
+
+    model.begin();
+
+    LiveRequest begun = program.begun.get(0);
+    assertEquals(new LiveChoice.Practice(1, 1), begun.listening());
+    assertEquals(20.4, begun.settingTempC());
+    assertEquals(21.3, begun.blockTempC());
+    assertNull(begun.ring());
+    assertEquals(List.of("bench"), house.gone());
+  }
+
+  @Test
+  void oneClickOnTheFirstDayPractisesOnTheInventedEngine() {
+    model.practiseNow();
+
+    assertEquals(Folders.sampleJob(), program.begun.get(0).job());
+    assertTrue(program.begun.get(0).fresh());
+    assertEquals(Folders.practiceLedger(), house.ledger());
+    assertEquals(List.of("bench"), house.gone());
+  }
+
+  @Test
+  void gapsOfARingOnAPortAreAskedForAsChosen() {
+    model.open(job);
+    model.measure().set(Measure.GAP);
+    model.ring().set("second");
+    model.practising().set(false);
+    model.begin();
+    assertTrue(model.problem().get().contains("port"), model.problem().get());
+
+    model.port().set(" /dev/ttyUSB0 ");
+    model.profile().set(model.profiles().get(1));
+    model.begin();
+
+    assertEquals("", model.problem().get());
+    LiveRequest begun = program.begun.get(0);
+    assertEquals("second", begun.ring());
+    assertEquals(
+        new LiveChoice.Gauge(model.profiles().get(1).gauge(), "/dev/ttyUSB0", true),
+        begun.listening());
+    assertEquals("/dev/ttyUSB0", memory.get("port").orElseThrow());
+  }
+
+  @Test
+  void whatStandsInTheWayIsToldAndThePersonStays() {
+    model.open(job);
+    program.refusal = "serial port COM9: there is no such port";
+
+    model.begin();
+
+    assertEquals(program.refusal, model.problem().get());
+    assertEquals(List.of(), house.gone());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"warm", "20.4.1", "-300", "200", "NaN"})
+  void aTemperatureThatCannotBeIsRefusedInWords(String typed) {
+    model.open(job);
+    model.blockTemp().set(typed);
+
+    model.begin();
+
+    assertTrue(model.problem().get().contains("temperature"), model.problem().get());
+    assertEquals(List.of(), program.begun);
+  }
+
+  @Test
+  void aTrialShowsWhatIsHeardAndEndsWhenGaugingBegins() {
+    model.open(job);
+    model.trial().start(model.profile().get().gauge(), "/dev/ttyUSB0");
+    assertTrue(model.trial().listening().get());
+    assertEquals("value 0.012 mm", model.trial().lines().get(2));
+
+    model.begin();
+
+    assertEquals(List.of("stopped"), program.listened);
+    assertTrue(!model.trial().listening().get());
+  }
+
+  @Test
+  void aTrialOnAPortThatCannotBeOpenedSaysWhy() {
+    program.refusal = "serial port COM9: there is no such port";
+
+    model.trial().start(Path.of("ascii-line-size"), "COM9");
+
+    assertTrue(model.trial().lines().contains(program.refusal));
+    assertTrue(!model.trial().listening().get());
+  }
+}

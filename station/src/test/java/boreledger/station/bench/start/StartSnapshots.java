@@ -1,0 +1,60 @@
+package boreledger.station.bench.start;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.bench.House;
+import boreledger.station.bench.RoomPictures;
+import boreledger.station.bench.memory.Memory;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Draws the room to start in, for people to look at: {@code -Dbench.snapshots=FOLDER}. */
+@EnabledIfSystemProperty(named = "bench.snapshots", matches = ".+")
+class StartSnapshots {
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void startTheToolkit() throws Exception {
+    FxToolkit.registerPrimaryStage();
+  }
+
+  @Test
+  void theFirstDay() throws Exception {
+    draw("start-first", model -> {});
+  }
+
+  @Test
+  void aJobIsOpenAndAGaugeIsTried() throws Exception {
+    draw(
+        "start-open",
+        model -> {
+          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measure().set(Measure.GAP);
+          model.practising().set(false);
+          model.lookForPorts();
+          model.settingTemp().set("20,4");
+          model.blockTemp().set("warm");
+          model.port().set("/dev/ttyUSB0");
+          model.trial().start(model.profile().get().gauge(), "/dev/ttyUSB0");
+          model.begin();
+        });
+  }
+
+  private void draw(String name, java.util.function.Consumer<StartModel> state) throws Exception {
+    House house = House.empty(folder);
+    WaitForAsyncUtils.asyncFx(
+            () -> {
+              StartModel model =
+                  new StartModel(new FakeStart(), house.around(), new Memory(null), "bench");
+              state.accept(model);
+              RoomPictures.draw(
+                  house, StartRoom.of(model), Path.of(System.getProperty("bench.snapshots")), name);
+              return null;
+            })
+        .get();
+  }
+}

@@ -1,0 +1,144 @@
+#!/usr/bin/env python3
+"""Checks a ledger's chain and seals from station/FORMAT.md alone.
+
+Only Python's standard library is used, and nothing of the program that wrote the ledger.
+
+    python3 verify_ledger.py LEDGER [SEAL ...]
+
+Prints the number of entries and the head, and exits 0; prints what is wrong, and exits 1.
+"""
+
+import base64
+import hashlib
+import json
+import pathlib
+import sqlite3
+import sys
+
+# Ed25519 after RFC 8032, sections 5.1 and 5.1.7: the curve -x^2 + y^2 = 1 + d x^2 y^2 over P.
+P = 2**255 - 19
+L = 2**252 + 27742317777372353535851937790883648493
+D = -121665 * pow(121666, P - 2, P) % P
+ROOT_OF_MINUS_ONE = pow(2, (P - 1) // 4, P)
+NEUTRAL = (0, 1)
+
+
+def add(a, b):
+    product = D * a[0] * b[0] * a[1] * b[1] % P
+    x = (a[0] * b[1] + b[0] * a[1]) * pow(1 + product, P - 2, P)
+    y = (a[1] * b[1] + a[0] * b[0]) * pow(1 - product, P - 2, P)
+    return x % P, y % P
+
+
+def times(number, point):
+    total = NEUTRAL
+    while number:
+        if number & 1:
+            total = add(total, point)
+        point = add(point, point)
+        number >>= 1
+    return total
+
+
+def point_of(encoded):
+    """The point that 32 bytes stand for; None when there is no such point."""
+    number = int.from_bytes(encoded, "little")
+    sign, y = number >> 255, number & (2**255 - 1)
+    if y >= P:
+        return None
+    square = (y * y - 1) * pow(D * y * y + 1, P - 2, P) % P
+    x = pow(square, (P + 3) // 8, P)
+    if (x * x - square) % P:
+        x = x * ROOT_OF_MINUS_ONE % P
+    if (x * x - square) % P or (x == 0 and sign):
+        return None
+    return (P - x if x & 1 != sign else x), y
+
+
+BASE = point_of((4 * pow(5, P - 2, P) % P).to_bytes(32, "little"))
+
+
+def is_signature(key, message, signature):
+    if len(key) != 32 or len(signature) != 64:
+        return False
+    public, nonce = point_of(key), point_of(signature[:32])
+    scalar = int.from_bytes(signature[32:], "little")
+    if public is None or nonce is None or scalar >= L:
+        return False
+    digest = hashlib.sha512(signature[:32] + key + message).digest()
+    challenge = int.from_bytes(digest, "little") % L
+    return times(scalar, BASE) == add(nonce, times(challenge, public))
+
+
+def link(previous, seq, body):
+    digest = hashlib.sha256(b"\x00" + body).digest()
+    return hashlib.sha256(b"\x01" + previous + seq.to_bytes(8, "big") + digest).digest()
+
+
+def from_base64url(text):
+    return base64.urlsafe_b64decode(text + "=" * (-len(text) % 4))
+
+
+def seal_fault(seal, ledger_id, hashes):
+    """What is wrong with a seal, given as a dictionary of texts; None when nothing is."""
+    words = ["ledger", "entry", "head", "time", "name", "key"]
+    lines = ["boreledger-seal/1"] + [word + " " + seal[word] for word in words]
+    message = "".join(line + "\n" for line in lines).encode()
+    if not is_signature(from_base64url(seal["key"]), message, from_base64url(seal["signature"])):
+        return "the signature is wrong"
+    if seal["ledger"] != ledger_id:
+        return "it is of another ledger"
+    if hashes.get(int(seal["entry"])) != seal["head"]:
+        return "entry " + seal["entry"] + " is not what was sealed"
+    return None
+
+
+def seal_in(path):
+    lines = pathlib.Path(path).read_text(encoding="utf-8").splitlines()
+    return dict(line.split(" ", 1) for line in lines[1:])
+
+
+def kept_seal(entry):
+    words = ["ledger", "entry", "head", "name", "key", "signature"]
+    seal = {word: str(entry[word]) for word in words}
+    seal["time"] = entry["wall"]
+    return seal
+
+
+def faults(ledger, seal_files):
+    connection = sqlite3.connect(pathlib.Path(ledger).absolute().as_uri() + "?mode=ro", uri=True)
+    previous, expected, ledger_id, hashes = bytes(32), 1, None, {}
+    rows = connection.execute("SELECT seq, CAST(body AS BLOB), hash FROM entry ORDER BY seq")
+    for seq, body, stored in rows:
+        if seq != expected:
+            yield f"entry {seq} follows entry {expected - 1}"
+        if link(previous, seq, body) != stored:
+            yield f"entry {seq}: its hash does not follow"
+        entry = json.loads(body)
+        if (entry["kind"] == "ledger") != (seq == 1):
+            yield f"entry {seq}: a ledger begins with one entry of the kind ledger"
+        if entry["kind"] == "ledger":
+            ledger_id = entry["id"]
+        elif entry["kind"] == "document":
+            if hashlib.sha256(entry["text"].encode()).hexdigest() != entry["sha256"]:
+                yield f"entry {seq}: not the text of its content hash"
+        elif entry["kind"] == "seal":
+            fault = seal_fault(kept_seal(entry), ledger_id, hashes)
+            if fault:
+                yield f"entry {seq}: {fault}"
+        previous, expected, hashes[seq] = stored, seq + 1, stored.hex()
+    for path in seal_files:
+        fault = seal_fault(seal_in(path), ledger_id, hashes)
+        if fault:
+            yield f"{path}: {fault}"
+    print(len(hashes), previous.hex())
+
+
+def main():
+    found = list(faults(sys.argv[1], sys.argv[2:]))
+    print("\n".join(found))
+    sys.exit(1 if found else 0)
+
+
+if __name__ == "__main__":
+    main()
