@@ -52,7 +52,9 @@ class BenchStyleTest {
           "combo-box",
           "combo-box-popup",
           "list-view",
-          "list-cell");
+          "list-cell",
+          "arrow-button",
+          "arrow");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
