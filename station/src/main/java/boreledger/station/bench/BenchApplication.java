@@ -131,7 +131,7 @@ public final class BenchApplication extends Application {
     StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
     Findings findings = new Findings(around);
     return List.of(
-        StartRoom.of(start),
+        StartRoom.of(start, appearance),
         BenchRoom.of(model),
         BoresRoom.of(new BoresModel(findings, around)),
         GapsRoom.of(new GapsModel(findings, around, memory)));
