@@ -6,6 +6,7 @@ import boreledger.drivers.profile.GaugeProfiles;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
 import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobComputing;
@@ -86,6 +87,15 @@ public final class StoredJobs {
         sessionsOf(StoredSession.some(view, sessions::contains), session -> true));
   }
 
+  /**
+   * The job that a session was opened with.
+   *
+   * @throws LedgerFault if the ledger lacks it, or it cannot be read
+   */
+  public Job job(SessionOpened opened) throws LedgerFault {
+    return job(opened.job(), tables(opened.tables()));
+  }
+
   private JobSessions sessionsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
       throws LedgerFault {
     List<StoredSession> sessions = all.stream().filter(wanted).toList();
@@ -125,7 +135,12 @@ public final class StoredJobs {
     }
   }
 
-  private GaugeProfile gauge(String sha256) throws LedgerFault {
+  /**
+   * A gauge profile by its content hash.
+   *
+   * @throws LedgerFault if the ledger lacks it, or it cannot be read
+   */
+  public GaugeProfile gauge(String sha256) throws LedgerFault {
     Document document = document("gauge", sha256);
     try {
       return GaugeProfiles.parse(document.name(), document.text());

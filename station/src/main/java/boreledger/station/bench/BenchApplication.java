@@ -2,6 +2,7 @@ package boreledger.station.bench;
 
 import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.Workshop;
+import boreledger.station.bench.ledger.LedgerRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Surroundings;
@@ -124,7 +125,10 @@ public final class BenchApplication extends Application {
             screen,
             room -> window.go(room));
     StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
-    return List.of(StartRoom.of(start), BenchRoom.of(model));
+    return List.of(
+        StartRoom.of(start),
+        BenchRoom.of(model),
+        LedgerRoom.of(around, model::askForResults, desk::isBusy));
   }
 
   private Optional<JobResults> results() throws LedgerFault {
