@@ -27,14 +27,14 @@ final class AuditPane extends GridPane {
 
   private final AuditModel model;
 
-  AuditPane(AuditModel model) {
+  AuditPane(AuditModel model, Label file) {
     this.model = model;
     getStyleClass().add(Styles.LEDGER_COLUMNS);
     getColumnConstraints().addAll(column(ASKING_PERCENT), column(100 - ASKING_PERCENT));
     RowConstraints row = new RowConstraints();
     row.setVgrow(Priority.ALWAYS);
     getRowConstraints().add(row);
-    VBox asking = new VBox(auditCard(), sealCard());
+    VBox asking = new VBox(auditCard(file), sealCard());
     asking.getStyleClass().add(Styles.LEDGER_SIDE);
     ScrollPane scroll = new ScrollPane(asking);
     scroll.setFitToWidth(true);
@@ -44,12 +44,12 @@ final class AuditPane extends GridPane {
     add(outcome(), 1, 0);
   }
 
-  private Card auditCard() {
+  private Card auditCard(Label file) {
     Button start = new Button(Text.LEDGER_AUDIT_START.with());
     start.setId("ledger-audit");
     start.setOnAction(pressed -> model.audit());
     start.disableProperty().bind(model.running());
-    return new Card(Text.LEDGER_AUDIT_TITLE.with(), muted(Text.LEDGER_AUDIT_WHAT), start);
+    return new Card(Text.LEDGER_AUDIT_TITLE.with(), muted(Text.LEDGER_AUDIT_WHAT), file, start);
   }
 
   private Card sealCard() {

@@ -20,6 +20,7 @@ public final class CorrectionModel {
   private final LongConsumer corrected;
   private final StringProperty why = new SimpleStringProperty("");
   private final StringProperty who = new SimpleStringProperty("");
+  private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyBooleanWrapper restores = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
@@ -40,12 +41,14 @@ public final class CorrectionModel {
   /** The reading that may be corrected; what was typed stays. */
   void of(EntryLine reading) {
     line = reading;
+    possible.set(true);
     restores.set(reading.standing() == Standing.TAKEN_BACK);
   }
 
   /** Forgets the reading and the reason; the person stays. */
   void clear() {
     line = null;
+    possible.set(false);
     why.set("");
     problem.set("");
     done.set("");
@@ -72,6 +75,11 @@ public final class CorrectionModel {
   /** The person, as typed. */
   public StringProperty who() {
     return who;
+  }
+
+  /** Whether there is a reading to correct. */
+  public ReadOnlyBooleanProperty possible() {
+    return possible.getReadOnlyProperty();
   }
 
   /** Whether the reading was taken back, so that it can count again. */

@@ -17,12 +17,19 @@ import javafx.scene.layout.HBox;
 
 /** The columns of a session's table; those with sentences share what room is left. */
 final class EntryColumns {
-  private static final double ENTRY_EM = 5.2;
-  private static final double WHEN_EM = 5.4;
-  private static final double VALUE_EM = 8.6;
+  private static final double ENTRY_EM = 4.9;
+  private static final double WHEN_EM = 6.2;
+  private static final double VALUE_EM = 8.8;
   private static final double BAR_EM = 1.8;
   private static final double SIGN_EM = 2.1;
   private static final double PLACES_SHARE = 0.5;
+
+  /** What a column holds. */
+  private enum Kind {
+    PLAIN,
+    VALUE,
+    STATE
+  }
 
   private final TableView<EntryLine> table;
   private final ObservableValue<EntryWords> words;
@@ -41,15 +48,15 @@ final class EntryColumns {
 
   void add() {
     TableColumn<EntryLine, EntryLine> entry =
-        column(Text.LEDGER_COLUMN_ENTRY, line -> Long.toString(line.entry().seq()), false);
+        column(Text.LEDGER_COLUMN_ENTRY, line -> Long.toString(line.entry().seq()), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> when =
-        column(Text.LEDGER_COLUMN_WHEN, line -> words.getValue().when(line), false);
+        column(Text.LEDGER_COLUMN_WHEN, line -> words.getValue().when(line), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> what =
-        column(Text.LEDGER_COLUMN_WHAT, line -> words.getValue().what(line), false);
+        column(Text.LEDGER_COLUMN_WHAT, line -> words.getValue().what(line), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> value =
-        column(Text.LEDGER_COLUMN_VALUE, line -> words.getValue().value(line), false);
+        column(Text.LEDGER_COLUMN_VALUE, line -> words.getValue().value(line), Kind.VALUE);
     TableColumn<EntryLine, EntryLine> state =
-        column(Text.LEDGER_COLUMN_STATE, line -> words.getValue().state(line), true);
+        column(Text.LEDGER_COLUMN_STATE, line -> words.getValue().state(line), Kind.STATE);
     table.getColumns().add(entry);
     table.getColumns().add(when);
     table.getColumns().add(what);
@@ -70,13 +77,13 @@ final class EntryColumns {
   }
 
   private TableColumn<EntryLine, EntryLine> column(
-      Text title, Function<EntryLine, String> said, boolean signed) {
+      Text title, Function<EntryLine, String> said, Kind kind) {
     TableColumn<EntryLine, EntryLine> column = new TableColumn<>(title.with());
     column.setSortable(false);
     column.setReorderable(false);
     column.setMinWidth(1);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(row.getValue()));
-    column.setCellFactory(made -> new Cell(said, signed));
+    column.setCellFactory(made -> new Cell(said, kind));
     return column;
   }
 
@@ -91,11 +98,11 @@ final class EntryColumns {
 
   private final class Cell extends TableCell<EntryLine, EntryLine> {
     private final Function<EntryLine, String> said;
-    private final boolean signed;
+    private final Kind kind;
 
-    Cell(Function<EntryLine, String> said, boolean signed) {
+    Cell(Function<EntryLine, String> said, Kind kind) {
       this.said = said;
-      this.signed = signed;
+      this.kind = kind;
       getStyleClass().add(Styles.LEDGER_CELL);
     }
 
@@ -109,15 +116,22 @@ final class EntryColumns {
     }
 
     private Node graphic(EntryLine line, String words) {
-      boolean counts = line.standing() == Standing.IN_FORCE;
-      boolean plain = counts || line.standing() == Standing.NO_READING;
-      String style = plain || signed ? Styles.LEDGER_WORDS : Styles.LEDGER_STRUCK;
-      if (!signed) {
-        return Wrapped.words(this, words, 0, style);
+      if (kind != Kind.STATE) {
+        return Wrapped.words(this, words, 0, style(line));
       }
-      HBox both = new HBox(new Sign(sign(line)), Wrapped.words(this, words, SIGN_EM, style));
+      HBox both =
+          new HBox(new Sign(sign(line)), Wrapped.words(this, words, SIGN_EM, Styles.LEDGER_WORDS));
       both.getStyleClass().add(Styles.LEDGER_SIGNED);
       return both;
+    }
+
+    private String style(EntryLine line) {
+      boolean counts =
+          line.standing() == Standing.IN_FORCE || line.standing() == Standing.NO_READING;
+      if (counts) {
+        return Styles.LEDGER_WORDS;
+      }
+      return kind == Kind.VALUE ? Styles.LEDGER_STRUCK : Styles.LEDGER_PAST;
     }
   }
 }

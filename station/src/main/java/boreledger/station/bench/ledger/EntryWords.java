@@ -37,7 +37,7 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
     if (line.position() != null) {
       return place(line.position());
     } else if (body instanceof SampleRefused refused) {
-      return Text.LEDGER_REFUSED.with(RawBytes.printable(refused.raw()));
+      return Text.LEDGER_REFUSED.with(RawBytes.start(refused.raw()));
     } else if (body instanceof LineBroke) {
       return Text.LEDGER_LINE_FAULT.with();
     } else if (body instanceof SessionEnded) {
@@ -79,6 +79,11 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
   /** Whether there is a reading to open. */
   static boolean isReading(EntryLine line) {
     return line.standing() != Standing.NO_READING;
+  }
+
+  /** Whether there are bytes to open that became no reading. */
+  static boolean isRefused(EntryLine line) {
+    return line.entry().body() instanceof SampleRefused;
   }
 
   /** A value of the gauge. */

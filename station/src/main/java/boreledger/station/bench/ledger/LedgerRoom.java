@@ -29,6 +29,8 @@ public final class LedgerRoom {
   /** By which it is gone to. */
   public static final String ID = "ledger";
 
+  private static final double PARTS_EM = 30;
+
   private final LedgerModel model;
   private final SessionsPane sessions;
   private final EntriesPane entries;
@@ -70,7 +72,9 @@ public final class LedgerRoom {
     Node book = grown(Showing.when(inSessions.and(inReading.not()), book()));
     Node opened = grown(Showing.when(inSessions.and(inReading), reading));
     Node audit =
-        grown(Showing.when(model.part().isEqualTo(LedgerPart.AUDIT), new AuditPane(model.audit())));
+        grown(
+            Showing.when(
+                model.part().isEqualTo(LedgerPart.AUDIT), new AuditPane(model.audit(), file())));
     Node sheet =
         Showing.when(model.part().isEqualTo(LedgerPart.SHEET), new SheetPane(model.sheet()));
     VBox view =
@@ -110,13 +114,23 @@ public final class LedgerRoom {
     file.textProperty()
         .bind(
             Bindings.createStringBinding(
-                () -> Text.LEDGER_FILE.with(model.ledger().toString()), model.listed()));
+                () -> model.ledger().getFileName().toString(), model.listed()));
     file.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(file, Priority.ALWAYS);
+    parts.prefWrapLengthProperty().bind(file.fontProperty().map(font -> PARTS_EM * font.getSize()));
     parts.setMinWidth(Region.USE_PREF_SIZE);
     HBox head = new HBox(Words.fixed(Text.LEDGER_TITLE.with(), Styles.ROOM_TITLE), file, parts);
     head.getStyleClass().add(Styles.LEDGER_HEAD);
     return head;
+  }
+
+  private Label file() {
+    Label file = Words.label(null, Styles.MUTED);
+    file.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> Text.LEDGER_FILE.with(model.ledger().toString()), model.listed()));
+    return file;
   }
 
   private GridPane book() {

@@ -8,8 +8,15 @@ import java.util.List;
 final class RawBytes {
   private static final int FIRST_PRINTABLE = 0x20;
   private static final int LAST_PRINTABLE = 0x7e;
+  private static final int START = 24;
 
   private RawBytes() {}
+
+  /** The first printable ones, when there are many. */
+  static String start(String hex) {
+    String whole = printable(hex);
+    return whole.length() > START ? whole.substring(0, START) + "\u2026" : whole;
+  }
 
   /** Pairs of digits parted by blanks, such as {@code 2b 30 0d}. */
   static String hex(String hex) {

@@ -1,10 +1,12 @@
 package boreledger.station.bench.ledger;
 
+import boreledger.station.app.EntryLine;
 import boreledger.station.app.OpenedReading;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.results.BudgetLine;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -39,9 +41,50 @@ public record ReadingFacts(
         opened.reading().samples().stream().map(sample -> sample(sample, words)).toList());
   }
 
+  /** A sample that became no reading. */
+  static ReadingFacts ofRefused(EntryLine line, EntryWords words) {
+    SampleRefused refused = (SampleRefused) line.entry().body();
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
+        new Fact(Text.LEDGER_FACT_STANDS.with(), Text.LEDGER_REFUSED_WHY.with(refused.why())));
+    facts.add(new Fact(Text.LEDGER_FACT_TAKEN.with(), taken(words, refused.wall(), refused.tS())));
+    facts.addAll(identity(line, refused.session()));
+    SampleWords sample =
+        new SampleWords(
+            at(refused.tS()),
+            refused.valueMm() == null
+                ? Text.LEDGER_NO_VALUE.with()
+                : words.value(refused.valueMm()),
+            RawBytes.hex(refused.raw()),
+            RawBytes.printable(refused.raw()));
+    return new ReadingFacts(Text.LEDGER_REFUSED_TITLE.with(), facts, List.of(), List.of(sample));
+  }
+
+  private static List<Fact> identity(EntryLine line, long session) {
+    return List.of(
+        new Fact(
+            Text.LEDGER_FACT_ENTRY.with(),
+            Text.LEDGER_ENTRY_OF.with(Long.toString(line.entry().seq()), Long.toString(session))),
+        new Fact(Text.LEDGER_FACT_HASH.with(), grouped(line.entry().hash().toHex())));
+  }
+
+  private static String taken(EntryWords words, Instant wall, double tS) {
+    return Text.LEDGER_TAKEN_AT.with(
+        words.moments().minute(wall), wall.toString(), String.format(Locale.ROOT, "%.3f", tS));
+  }
+
+  private static String at(double tS) {
+    return Text.LEDGER_AT_S.with(String.format(Locale.ROOT, "%.3f", tS));
+  }
+
+  /** Groups of eight digits, so that a hash can be read and a line can break. */
+  private static String grouped(String hash) {
+    return hash.replaceAll("(.{8})(?!$)", "$1 ");
+  }
+
   private static SampleWords sample(KeptSample sample, EntryWords words) {
     return new SampleWords(
-        Text.LEDGER_AT_S.with(String.format(Locale.ROOT, "%.3f", sample.tS())),
+        at(sample.tS()),
         words.value(sample.valueMm()),
         RawBytes.hex(sample.raw()),
         RawBytes.printable(sample.raw()));
@@ -74,7 +117,7 @@ public record ReadingFacts(
       } else if (opened.noDiameter() != null) {
         facts.add(fact(Text.LEDGER_FACT_DIAMETER, opened.noDiameter()));
       }
-      facts.add(fact(Text.LEDGER_FACT_TAKEN, taken(reading.wall(), reading.tS())));
+      facts.add(fact(Text.LEDGER_FACT_TAKEN, taken(words, reading.wall(), reading.tS())));
       facts.add(fact(Text.LEDGER_FACT_RULE, rule(reading)));
       facts.add(fact(Text.LEDGER_FACT_SETTING, setting()));
       facts.add(fact(Text.LEDGER_FACT_TEMPERATURES, temperatures()));
@@ -82,12 +125,7 @@ public record ReadingFacts(
         facts.add(fact(Text.LEDGER_FACT_CAUTION, caution));
       }
       facts.add(fact(Text.LEDGER_FACT_GAUGE, gauge()));
-      facts.add(
-          fact(
-              Text.LEDGER_FACT_ENTRY,
-              Text.LEDGER_ENTRY_OF.with(
-                  Long.toString(opened.line().entry().seq()), Long.toString(reading.session()))));
-      facts.add(fact(Text.LEDGER_FACT_HASH, grouped(opened.line().entry().hash().toHex())));
+      facts.addAll(identity(opened.line(), reading.session()));
       return facts;
     }
 
@@ -107,11 +145,6 @@ public record ReadingFacts(
       return Text.LEDGER_DIAMETER.with(
           words.lengths().number(opened.diameter().diameterMm()),
           words.lengths().size(opened.diameter().expandedUncertaintyMm()));
-    }
-
-    private String taken(Instant wall, double tS) {
-      return Text.LEDGER_TAKEN_AT.with(
-          words.moments().minute(wall), wall.toString(), String.format(Locale.ROOT, "%.3f", tS));
     }
 
     private String rule(ReadingTaken reading) {
@@ -140,11 +173,6 @@ public record ReadingFacts(
     private String gauge() {
       return Text.LEDGER_GAUGE.with(
           opened.gauge(), opened.gaugeFile(), grouped(opened.opened().gauge()));
-    }
-
-    /** Groups of eight digits, so that a hash can be read and a line can break. */
-    private static String grouped(String hash) {
-      return hash.replaceAll("(.{8})(?!$)", "$1 ");
     }
   }
 }

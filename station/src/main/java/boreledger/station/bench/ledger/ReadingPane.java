@@ -33,25 +33,23 @@ final class ReadingPane extends VBox {
     noBudget.setText(Text.LEDGER_READING_NO_BUDGET.with());
     HBox head = new HBox(back, title);
     head.getStyleClass().add(Styles.LEDGER_HEAD);
-    VBox known =
-        new VBox(
-            new Card(Text.LEDGER_READING_FACTS.with(), facts),
-            new Card(Text.LEDGER_READING_BUDGET.with(), budget, noBudget));
-    known.getStyleClass().add(Styles.LEDGER_SIDE);
-    ScrollPane scroll = new ScrollPane(known);
-    scroll.setId("ledger-facts");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setAccessibleText(Text.LEDGER_READING_FACTS.with());
+    Card known = new Card(Text.LEDGER_READING_FACTS.with(), facts);
+    Card uncertainty = new Card(Text.LEDGER_READING_BUDGET.with(), budget, noBudget);
     GridPane halves = new GridPane();
     halves.getStyleClass().add(Styles.LEDGER_COLUMNS);
     halves.getColumnConstraints().addAll(half(), half());
     RowConstraints row = new RowConstraints();
     row.setVgrow(Priority.ALWAYS);
     halves.getRowConstraints().add(row);
-    VBox right = new VBox(samples(), new CorrectionPane(model.correction()));
+    VBox left = new VBox(scrolled("ledger-facts", known), samples());
+    left.getStyleClass().add(Styles.LEDGER_SIDE);
+    CorrectionPane correction = new CorrectionPane(model.correction());
+    VBox right =
+        new VBox(
+            Showing.when(model.correction().possible(), correction),
+            scrolled("ledger-budget", uncertainty));
     right.getStyleClass().add(Styles.LEDGER_SIDE);
-    halves.add(scroll, 0, 0);
+    halves.add(left, 0, 0);
     halves.add(right, 1, 0);
     VBox.setVgrow(halves, Priority.ALWAYS);
     getChildren().addAll(head, halves);
@@ -72,6 +70,16 @@ final class ReadingPane extends VBox {
     samples.getItems().setAll(reading == null ? List.of() : reading.samples());
   }
 
+  private static ScrollPane scrolled(String id, Card card) {
+    ScrollPane scroll = new ScrollPane(card);
+    scroll.setId(id);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add(Styles.LEDGER_SCROLL);
+    VBox.setVgrow(scroll, Priority.SOMETIMES);
+    return scroll;
+  }
+
   private Card samples() {
     samples.setId("ledger-samples");
     samples.getStyleClass().add(Styles.LEDGER_LIST);
@@ -79,6 +87,7 @@ final class ReadingPane extends VBox {
     samples.setCellFactory(view -> new SampleCell());
     VBox.setVgrow(samples, Priority.ALWAYS);
     Card card = new Card(Text.LEDGER_READING_SAMPLES.with(), samples);
+    card.getStyleClass().add(Styles.LEDGER_SAMPLES);
     VBox.setVgrow(card, Priority.ALWAYS);
     return card;
   }

@@ -35,10 +35,11 @@ public final class SessionModel {
   private final ObservableList<EntryLine> lines = FXCollections.observableArrayList();
   private final ReadOnlyBooleanWrapper more = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyObjectWrapper<EntryWords> words = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<OpenedReading> opened = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<ReadingFacts> facts = new ReadOnlyObjectWrapper<>();
   private final CorrectionModel correction;
   private SessionLine session;
+  private OpenedReading opened;
+  private EntryLine refused;
   private Manner manner = PLAIN;
 
   /** What is listed, and how its values are shown. */
@@ -79,18 +80,25 @@ public final class SessionModel {
     }
   }
 
-  /** Opens a reading; of anything else there is no more to see. */
+  /** Opens a reading or a refused sample; of anything else there is no more to see. */
   public void open(EntryLine line) {
-    if (line != null && EntryWords.isReading(line)) {
+    if (line == null) {
+      return;
+    } else if (EntryWords.isReading(line)) {
       correction.clear();
       open(line.entry().seq());
+    } else if (EntryWords.isRefused(line)) {
+      close();
+      refused = line;
+      speak();
     }
   }
 
   /** Closes the opened reading. */
   public void close() {
     opening.forget();
-    opened.set(null);
+    opened = null;
+    refused = null;
     facts.set(null);
     correction.clear();
   }
@@ -142,7 +150,8 @@ public final class SessionModel {
     opening.ask(
         () -> book.reading(entry),
         reading -> {
-          opened.set(reading);
+          opened = reading;
+          refused = null;
           correction.of(reading.line());
           speak();
         });
@@ -163,8 +172,10 @@ public final class SessionModel {
             new Lengths(chosen == null ? manner.unit() : chosen),
             manner.reads(),
             new Moments(around.clock().getZone())));
-    if (opened.get() != null) {
-      facts.set(ReadingFacts.of(opened.get(), words.get()));
+    if (opened != null) {
+      facts.set(ReadingFacts.of(opened, words.get()));
+    } else if (refused != null) {
+      facts.set(ReadingFacts.ofRefused(refused, words.get()));
     }
   }
 }

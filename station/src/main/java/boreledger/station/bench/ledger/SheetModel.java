@@ -5,6 +5,7 @@ import boreledger.station.app.ReportFile;
 import boreledger.station.app.ReportRequest;
 import boreledger.station.bench.words.Text;
 import boreledger.station.report.Paper;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -104,11 +105,16 @@ public final class SheetModel {
 
   private void ask() {
     try {
+      Path out = Path.of(file.get().strip());
+      if (!replace.get() && Files.exists(out)) {
+        problem.set(Text.LEDGER_SHEET_THERE.with(out.toString()));
+        return;
+      }
       ReportRequest request =
           new ReportRequest(
               around.ledger(),
               job.get(),
-              Path.of(file.get().strip()),
+              out,
               replace.get(),
               paper.get(),
               around.around().appearance().unit().get(),

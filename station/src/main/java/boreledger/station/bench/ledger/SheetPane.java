@@ -10,9 +10,9 @@ import boreledger.station.report.Paper;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -45,9 +45,9 @@ final class SheetPane extends Card {
     papers.put(Paper.LETTER, Text.LEDGER_SHEET_LETTER.with());
     Label paper = Words.label(null, Styles.FIELD_NAME);
     paper.setText(Text.LEDGER_SHEET_PAPER.with());
-    CheckBox replace = new CheckBox(Text.LEDGER_SHEET_REPLACE.with());
-    replace.setId("ledger-sheet-replace");
-    replace.selectedProperty().bindBidirectional(model.replace());
+    Map<Boolean, String> replacing = new LinkedHashMap<>();
+    replacing.put(false, Text.LEDGER_SHEET_KEEP.with());
+    replacing.put(true, Text.LEDGER_SHEET_REPLACE.with());
     Button write = new Button(Text.LEDGER_SHEET_WRITE.with());
     write.setId("ledger-sheet-write");
     write.setOnAction(pressed -> model.write());
@@ -58,7 +58,7 @@ final class SheetPane extends Card {
         .addAll(
             what,
             file(),
-            replace,
+            new Choice<>(replacing, model.replace().asObject()),
             new Field(Text.LEDGER_SHEET_BY.with(), by),
             paper,
             new Choice<>(papers, model.paper()),

@@ -120,6 +120,9 @@ public final class Styles {
   public static final String LEDGER_SIGNED = "ledger-signed";
   public static final String LEDGER_WORDS = "ledger-words";
   public static final String LEDGER_STRONG = "ledger-strong";
+  public static final String LEDGER_PAST = "ledger-past";
+  public static final String LEDGER_SCROLL = "ledger-scroll";
+  public static final String LEDGER_SAMPLES = "ledger-samples";
   public static final String LEDGER_STRUCK = "ledger-struck";
   public static final String LEDGER_BYTES = "ledger-bytes";
   public static final String LEDGER_FACTS = "ledger-facts";

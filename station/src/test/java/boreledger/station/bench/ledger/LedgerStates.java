@@ -25,6 +25,7 @@ final class LedgerStates {
     ALL.put("struck", LedgerStates::struck);
     ALL.put("bore-reading", LedgerStates::boreReading);
     ALL.put("rocked-reading", LedgerStates::rockedReading);
+    ALL.put("refused-sample", LedgerStates::refusedSample);
     ALL.put("refused-correction", LedgerStates::refusedCorrection);
     ALL.put("restorable", LedgerStates::restorable);
     ALL.put("audit", LedgerStates::audit);
@@ -83,6 +84,12 @@ final class LedgerStates {
   private static LedgerModel rockedReading(Path folder) throws Exception {
     LedgerModel model = new LedgerHouse(House.gauged(folder, "bore-rocked")).model();
     model.entries().open(line(model, Standing.IN_FORCE, 3));
+    return model;
+  }
+
+  private static LedgerModel refusedSample(Path folder) throws Exception {
+    LedgerModel model = damaged(folder);
+    model.entries().open(line(model, Standing.NO_READING, 2));
     return model;
   }
 
