@@ -8,8 +8,9 @@ import java.util.stream.Collectors;
 
 /** Whether what was found is certain, and else what would make it so. */
 final class Verdict {
+  // None is a round number of inches: such a value is only asked for as inches.
   private static final List<String> TELLING_MM =
-      List.of("0.000", "1.000", "5.000", "-2.345", "12.7", "2.345", "-7.891", "9.876", "-0.123");
+      List.of("0.000", "1.000", "5.000", "-2.345", "11.234", "2.345", "-7.891", "9.876", "-0.123");
 
   private final List<Finding> findings;
   private final List<ShownValue> shown;

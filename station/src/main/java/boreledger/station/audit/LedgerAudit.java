@@ -8,6 +8,7 @@ import boreledger.station.ledger.EntryBody.LedgerMade;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.Sealed;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.LedgerView;
@@ -32,6 +33,7 @@ public final class LedgerAudit {
   private final AuditProgress progress;
   private final Remarks remarks = new Remarks();
   private final ChainWalk chain = new ChainWalk(remarks);
+  private final ImportedChains imported = new ImportedChains();
   private final WallWatch wall = new WallWatch();
   private final Shelf shelf;
   private final SessionsAudit sessions;
@@ -96,6 +98,7 @@ public final class LedgerAudit {
     if (stopped[0]) {
       throw new AuditStopped(entries, of);
     }
+    imported.ended().ifPresent(wrong -> remarks.finding(null, wrong));
     if (entries == 0) {
       remarks.finding(null, "there is no entry at all; every ledger begins with one");
     }
@@ -125,6 +128,7 @@ public final class LedgerAudit {
   }
 
   private void body(long seq, EntryBody body) throws LedgerFault {
+    imported.accept(seq, body).ifPresent(wrong -> remarks.finding(seq, wrong));
     if ((body instanceof LedgerMade) != (entries == 1)) {
       remarks.finding(seq, "a ledger begins with one entry of the kind ledger, and has no other");
     }

@@ -2,6 +2,11 @@ package boreledger.station.bench;
 
 import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.Workshop;
+import boreledger.station.bench.bores.BoresModel;
+import boreledger.station.bench.bores.BoresRoom;
+import boreledger.station.bench.findings.Findings;
+import boreledger.station.bench.gaps.GapsModel;
+import boreledger.station.bench.gaps.GapsRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Surroundings;
@@ -124,7 +129,12 @@ public final class BenchApplication extends Application {
             screen,
             room -> window.go(room));
     StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
-    return List.of(StartRoom.of(start), BenchRoom.of(model));
+    Findings findings = new Findings(around);
+    return List.of(
+        StartRoom.of(start),
+        BenchRoom.of(model),
+        BoresRoom.of(new BoresModel(findings, around)),
+        GapsRoom.of(new GapsModel(findings, around, memory)));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

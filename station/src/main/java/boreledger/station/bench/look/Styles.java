@@ -107,6 +107,53 @@ public final class Styles {
   public static final String HEARD = "heard";
   public static final String FOOT = "foot";
   public static final String MAIN_BUTTON = "main-button";
+  public static final String CHECK = "check";
+  public static final String BUDGET = "budget";
+  public static final String ROOM_HINT = "room-hint";
+  public static final String FIGURE_INK = "figure-ink";
+  public static final String FIGURE_QUIET = "figure-quiet";
+  public static final String FIGURE_GROUND = "figure-ground";
+  public static final String FIGURE_LIMIT = "figure-limit";
+  public static final String FIGURE_BAND = "figure-band";
+  public static final String FIGURE_FIRST_AXIS = "figure-first-axis";
+  public static final String FIGURE_SECOND_AXIS = "figure-second-axis";
+  public static final String FIGURE_OTHER_AXIS = "figure-other-axis";
+  public static final String FIGURE_ATTENTION = "figure-attention";
+  public static final String FIGURE_FILL = "figure-fill";
+  public static final String FIGURE_LINE = "figure-line";
+
+  public static final String FORM = "form";
+  public static final String FORM_HEAD = "form-head";
+  public static final String FORM_TITLE = "form-title";
+  public static final String FORM_HELP = "form-help";
+  public static final String FORM_MIDDLE = "form-middle";
+  public static final String FORM_OUTLINE = "form-outline";
+  public static final String FORM_OUTLINE_SECTION = "form-outline-section";
+  public static final String FORM_PAGE = "form-page";
+  public static final String FORM_SECTION = "form-section";
+  public static final String FORM_SECTION_TITLE = "form-section-title";
+  public static final String FORM_PARTS = "form-parts";
+  public static final String FORM_PART = "form-part";
+  public static final String FORM_PART_HEAD = "form-part-head";
+  public static final String FORM_PART_TITLE = "form-part-title";
+  public static final String FORM_GRID = "form-grid";
+  public static final String FORM_CELL = "form-cell";
+  public static final String FORM_LABEL = "form-label";
+  public static final String FORM_LINE = "form-line";
+  public static final String FORM_INPUT = "form-input";
+  public static final String FORM_NUMBER = "form-number";
+  public static final String FORM_NUMBERS = "form-numbers";
+  public static final String FORM_SEGMENTS = "form-segments";
+  public static final String FORM_SEGMENT = "form-segment";
+  public static final String FORM_LIST = "form-list";
+  public static final String FORM_UNIT = "form-unit";
+  public static final String FORM_NOTE = "form-note";
+  public static final String FORM_PROBLEM = "form-problem";
+  public static final String FORM_PROBLEM_WORDS = "form-problem-words";
+  public static final String FORM_FOLD = "form-fold";
+  public static final String FORM_BUTTON = "form-button";
+  public static final String FORM_FOOT = "form-foot";
+  public static final String FORM_STATE = "form-state";
 
   private Styles() {}
 }
