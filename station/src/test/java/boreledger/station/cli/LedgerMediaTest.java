@@ -33,20 +33,20 @@ class LedgerMediaTest {
 
   @Test
   void aFileThatMayNotBeWrittenToIsReadAndNotWritten() throws Exception {
-    Asking asking = asking(source);
     try (Medium file = Medium.readOnlyFile(source)) {
+      Asking asking = asking(file.path());
       asking.isIntact(AuditedLedger.LAST);
       asking.writingIsRefused(
           ": could not write to the ledger: the file or its folder may not be written to; check its"
               + " permissions");
     }
-    asking.replay().ended(0);
+    asking(source).replay().ended(0);
   }
 
   @Test
   void aLedgerOnAReadOnlyMediumIsReadAndNotWritten() throws Exception {
     try (Medium medium = Medium.mounted(folder, MOST)) {
-      Asking asking = asking(Files.copy(source, medium.folder().resolve("bench.db")));
+      Asking asking = asking(Files.copy(source, medium.path().resolve("bench.db")));
       medium.makeReadOnly();
 
       asking.isIntact(AuditedLedger.LAST);
@@ -59,7 +59,7 @@ class LedgerMediaTest {
   @Test
   void onAReadOnlyMediumALedgerWithItsLogIsNotReadWithoutTheLog() throws Exception {
     try (Medium medium = Medium.mounted(folder, MOST)) {
-      Path ledger = Files.copy(source, medium.folder().resolve("bench.db"));
+      Path ledger = Files.copy(source, medium.path().resolve("bench.db"));
       long said = killAWriter(ledger);
       medium.makeReadOnly();
 
@@ -76,7 +76,7 @@ class LedgerMediaTest {
   @Test
   void onAFullDiskALedgerIsReadAndNotWrittenUntilThereIsRoom() throws Exception {
     try (Medium medium = Medium.mounted(folder, MOST)) {
-      Asking asking = asking(Files.copy(source, medium.folder().resolve("bench.db")));
+      Asking asking = asking(Files.copy(source, medium.path().resolve("bench.db")));
       medium.fill();
 
       asking.isIntact(AuditedLedger.LAST);
@@ -91,7 +91,7 @@ class LedgerMediaTest {
   @Test
   void whenTheDiskFillsUpNothingAcknowledgedIsLostAndWithRoomItGoesOn() throws Exception {
     try (Medium medium = Medium.mounted(folder, MOST)) {
-      Path file = Files.copy(source, medium.folder().resolve("bench.db"));
+      Path file = Files.copy(source, medium.path().resolve("bench.db"));
       long acknowledged;
       try (Ledger ledger = Ledger.open(file)) {
         acknowledged = ledger.append(note(0));
@@ -112,7 +112,7 @@ class LedgerMediaTest {
   @Test
   void aReplayThatFillsTheDiskKeepsWhatItAcknowledged() throws Exception {
     try (Medium medium = Medium.mounted(folder, MOST)) {
-      Asking asking = asking(medium.folder().resolve("bench.db"));
+      Asking asking = asking(medium.path().resolve("bench.db"));
       medium.leave(ROOM_FOR_SOME);
 
       asking.writingIsRefused(

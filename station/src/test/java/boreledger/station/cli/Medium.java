@@ -40,7 +40,8 @@ final class Medium implements AutoCloseable {
     return medium;
   }
 
-  Path folder() {
+  /** The folder or file. */
+  Path path() {
     return at;
   }
 
