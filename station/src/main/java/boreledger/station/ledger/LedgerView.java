@@ -14,6 +14,11 @@ import java.util.stream.Stream;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
 public final class LedgerView implements AutoCloseable {
+  static final String NO_SUCH_LEDGER =
+      ": there is no such ledger; demo, bench, capture and replay make one";
+  static final String NOTHING_YET =
+      ": nothing stands in this file yet; demo, bench, capture and replay begin a ledger in it";
+
   private final String file;
   private final Connection connection;
 
@@ -28,11 +33,8 @@ public final class LedgerView implements AutoCloseable {
    * @throws LedgerFault if there is none, or it cannot be read
    */
   public static LedgerView open(Path path) throws LedgerFault {
-    return openIfAny(path)
-        .orElseThrow(
-            () ->
-                new LedgerFault(
-                    path + ": there is no such ledger; demo, bench, capture and replay make one"));
+    String none = Files.exists(path) ? NOTHING_YET : NO_SUCH_LEDGER;
+    return openIfAny(path).orElseThrow(() -> new LedgerFault(path + none));
   }
 
   /**
