@@ -77,10 +77,15 @@ public final class BenchApplication extends Application {
    * @throws UnsupportedOperationException if there is no display
    */
   public static void show(BenchWiring wiring) {
+    join(wiring);
+    Application.launch(BenchApplication.class);
+  }
+
+  /** Says what the application is joined to, once, before it is started. */
+  static void join(BenchWiring wiring) {
     if (!WIRING.compareAndSet(null, wiring)) {
       throw new IllegalStateException("the bench was opened before in this program run");
     }
-    Application.launch(BenchApplication.class);
   }
 
   @Override
@@ -129,7 +134,8 @@ public final class BenchApplication extends Application {
             background,
             screen,
             room -> window.go(room));
-    StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
+    StartModel start =
+        new StartModel(new StationStart(desk), around, memory, BenchRoom.ID, wiring.practicePace());
     Findings findings = new Findings(around);
     return List.of(
         StartRoom.of(start, appearance),

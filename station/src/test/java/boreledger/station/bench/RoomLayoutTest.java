@@ -78,7 +78,7 @@ class RoomLayoutTest {
   }
 
   private static StartModel startModel(House house) {
-    return new StartModel(new StationStart(null), house.around(), new Memory(null), "bench");
+    return new StartModel(new StationStart(null), house.around(), new Memory(null), "bench", 1);
   }
 
   private static Room bores(House house) {

@@ -39,6 +39,7 @@ public final class StartModel {
   private final Surroundings around;
   private final Memory memory;
   private final String benchRoom;
+  private final double practicePace;
   private final ReadOnlyObjectWrapper<JobCard> job = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Path> editing = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -60,12 +61,19 @@ public final class StartModel {
    * A room where nothing is chosen yet but what is remembered.
    *
    * @param benchRoom the room to go to when gauging begins
+   * @param practicePace how many times faster than life the practice gauge works
    */
-  public StartModel(StartServices services, Surroundings around, Memory memory, String benchRoom) {
+  public StartModel(
+      StartServices services,
+      Surroundings around,
+      Memory memory,
+      String benchRoom,
+      double practicePace) {
     this.services = services;
     this.around = around;
     this.memory = memory;
     this.benchRoom = benchRoom;
+    this.practicePace = practicePace;
     this.trial = new Trial(services, around);
     recent.setAll(memory.recent(JOBS));
     profiles.setAll(ProfileChoice.builtIn());
@@ -88,13 +96,14 @@ public final class StartModel {
     LiveRequest request =
         new LiveRequest(
             Folders.sampleJob(),
-            new LiveChoice.Practice(1, 1),
+            new LiveChoice.Practice(1, practicePace),
             Measure.BORE,
             null,
             20.0,
             20.0,
             Folders.practiceLedger(),
             true);
+    open(Folders.sampleJob());
     begin(request);
   }
 
@@ -266,9 +275,12 @@ public final class StartModel {
   }
 
   private static Path ledger(JobCard card) {
-    boolean sample =
-        card.file().toAbsolutePath().normalize().equals(Folders.sampleJob().toAbsolutePath());
+    boolean sample = whole(card.file()).equals(whole(Folders.sampleJob()));
     return sample ? Folders.practiceLedger() : Folders.ledgerBeside(card.file());
+  }
+
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
   }
 
   private Optional<String> missing() {
@@ -288,7 +300,7 @@ public final class StartModel {
     return new LiveRequest(
         job.get().file(),
         practising.get()
-            ? new LiveChoice.Practice(1, 1)
+            ? new LiveChoice.Practice(1, practicePace)
             : new LiveChoice.Gauge(profile.get().gauge(), port.get().strip(), true),
         measure.get(),
         measure.get() == Measure.BORE ? null : ring.get(),

@@ -34,7 +34,7 @@ class StartModelTest {
     job =
         Files.copy(
             House.SAMPLES.resolve("pumphouse-three.job.toml"), folder.resolve("my.job.toml"));
-    model = new StartModel(program, house.around(), memory, "bench");
+    model = new StartModel(program, house.around(), memory, "bench", 1);
   }
 
   @Test

@@ -49,7 +49,7 @@ class StartSnapshots {
     WaitForAsyncUtils.asyncFx(
             () -> {
               StartModel model =
-                  new StartModel(new FakeStart(), house.around(), new Memory(null), "bench");
+                  new StartModel(new FakeStart(), house.around(), new Memory(null), "bench", 1);
               state.accept(model);
               RoomPictures.draw(
                   house,
