@@ -93,15 +93,17 @@ public final class LedgerRoom {
             pressed.consume();
           }
         });
-    inReading.subscribe(
-        now -> {
-          if (now) {
-            reading.focus();
-          } else {
-            entries.focus();
-          }
+    // Only what can be seen can have the focus.
+    opened.visibleProperty().subscribe((before, now) -> focus(now, reading::focus));
+    book.visibleProperty().subscribe((before, now) -> focus(now, entries::focus));
+    return new Room(
+        ID,
+        Text.LEDGER_ROOM.with(),
+        view,
+        () -> {
+          model.entered();
+          sessions.focus();
         });
-    return new Room(ID, Text.LEDGER_ROOM.with(), view, model::entered);
   }
 
   private HBox head() {
@@ -144,6 +146,12 @@ public final class LedgerRoom {
     book.add(sessions, 0, 0);
     book.add(entries, 1, 0);
     return book;
+  }
+
+  private static void focus(boolean shown, Runnable focus) {
+    if (shown) {
+      focus.run();
+    }
   }
 
   private void toEntries() {
