@@ -2,6 +2,7 @@
 module boreledger.station {
   requires boreledger.calc;
   requires boreledger.drivers;
+  requires com.fasterxml.jackson.core;
   requires com.fasterxml.jackson.databind;
   requires com.fasterxml.jackson.datatype.jsr310;
   requires com.google.zxing;
@@ -27,6 +28,8 @@ module boreledger.station {
   opens boreledger.station.cli to
       com.fasterxml.jackson.databind,
       info.picocli;
+  opens boreledger.station.keeping to
+      com.fasterxml.jackson.databind;
   opens boreledger.station.ledger to
       com.fasterxml.jackson.databind;
   opens boreledger.station.plan to

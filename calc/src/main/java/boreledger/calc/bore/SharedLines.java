@@ -5,9 +5,19 @@ import boreledger.calc.uncertainty.TypeB;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Budget lines that all readings of a session share; a difference within the session has none. */
 final class SharedLines {
+  static final String BORE_COEFFICIENT = "bore expansion coefficient";
+  static final String SETTING_COEFFICIENT = "setting expansion coefficient";
+
+  private static final String SETTING_CALIBRATION = "setting calibration";
+  private static final String SETTING_ERROR = "setting permissible error";
+
+  /** The lines that sessions zeroed on the same setting have in common. */
+  static final Set<String> CALIBRATION = Set.of(SETTING_CALIBRATION, SETTING_ERROR);
+
   /** Weights are sums of fractions such as 1/3, which cancel only to their last digits. */
   private static final double CANCELLED = 1e-9;
 
@@ -19,10 +29,9 @@ final class SharedLines {
     }
     List<Component> lines = new ArrayList<>();
     lines.add(
-        Component.typeB("setting calibration", TypeB.expanded(setting.expandedUncertaintyMm(), 2)));
+        Component.typeB(SETTING_CALIBRATION, TypeB.expanded(setting.expandedUncertaintyMm(), 2)));
     if (setting.maxErrorMm() > 0) {
-      lines.add(
-          Component.typeB("setting permissible error", TypeB.rectangular(setting.maxErrorMm())));
+      lines.add(Component.typeB(SETTING_ERROR, TypeB.rectangular(setting.maxErrorMm())));
     }
     return lines.stream().map(line -> line.times(net)).toList();
   }
@@ -49,7 +58,7 @@ final class SharedLines {
     ThermalUncertainty thermal = session.thermal();
     double fromReferenceK = Math.abs(session.blockTempC() - ReferenceTemperature.C);
     return List.of(
-        Component.typeB("bore expansion coefficient", boreMm * thermal.ctePerK() * fromReferenceK),
+        Component.typeB(BORE_COEFFICIENT, boreMm * thermal.ctePerK() * fromReferenceK),
         Component.typeB(
             "block temperature", boreMm * Math.abs(session.boreCtePerK()) * thermal.temperatureK()),
         Component.typeB("gauge growth", boreMm * thermal.gaugeCtePerK() * thermal.gaugeWarmingK()));
@@ -64,8 +73,7 @@ final class SharedLines {
             "setting temperature",
             setting.sizeMm() * Math.abs(setting.ctePerK()) * thermal.temperatureK()),
         Component.typeB(
-            "setting expansion coefficient",
-            setting.sizeMm() * thermal.ctePerK() * fromReferenceK));
+            SETTING_COEFFICIENT, setting.sizeMm() * thermal.ctePerK() * fromReferenceK));
   }
 
   private static boolean cancelled(double net) {

@@ -136,6 +136,9 @@ class TiltFitTest {
     }
     TiltFit fit = TiltSolver.fit(even.problem(), even.prior(), flat, TiltCase.DIAMETER_MM, 40);
     assertEquals(TiltCase.DIAMETER_MM, fit.diameterMm(), 1e-6);
+    for (int i = 0; i < fit.problem().trace().size(); i++) {
+      assertEquals(TiltCase.evenRock(fit.problem().trace().tS()[i]), fit.root(i), 1e-4);
+    }
   }
 
   @Test

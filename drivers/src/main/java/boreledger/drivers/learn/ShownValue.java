@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 public record ShownValue(BigDecimal number, LengthUnit unit) {
   private static final int FINE_MM_DECIMALS = 3;
   private static final int FINE_IN_DECIMALS = 4;
+  private static final BigDecimal ROUND_WITHIN_MM = new BigDecimal("0.003");
 
   /** The value in millimetres, exactly. */
   public BigDecimal mm() {
@@ -40,9 +41,11 @@ public record ShownValue(BigDecimal number, LengthUnit unit) {
     return valueMm.subtract(mm()).abs().compareTo(allowedMm) <= 0;
   }
 
-  /** Whether it is a whole number of hundredths of an inch, and not zero. */
+  /** Whether it is a whole number of tenths of an inch, as its display rounds it, and not zero. */
   boolean isRoundInInches() {
-    BigDecimal hundredthIn = new BigDecimal("0.254");
-    return mm().signum() != 0 && mm().remainder(hundredthIn).signum() == 0;
+    BigDecimal tenthMm = new BigDecimal("2.54");
+    BigDecimal beyondMm = mm().abs().remainder(tenthMm);
+    BigDecimal offMm = beyondMm.min(tenthMm.subtract(beyondMm));
+    return mm().abs().compareTo(BigDecimal.ONE) > 0 && offMm.compareTo(ROUND_WITHIN_MM) <= 0;
   }
 }

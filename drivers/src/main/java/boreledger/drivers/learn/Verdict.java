@@ -8,19 +8,15 @@ import java.util.stream.Collectors;
 
 /** Whether what was found is certain, and else what would make it so. */
 final class Verdict {
+  // None is a round number of inches: such a value is only asked for as inches.
   private static final List<String> TELLING_MM =
-      List.of("0.000", "1.000", "5.000", "-2.345", "12.7", "2.345", "-7.891", "9.876", "-0.123");
+      List.of("0.000", "1.000", "5.000", "-2.345", "11.234", "2.345", "-7.891", "9.876", "-0.123");
 
   private final List<Finding> findings;
   private final List<ShownValue> shown;
-  private final boolean signBehind;
   private final Set<Open> open = EnumSet.noneOf(Open.class);
 
-  /**
-   * @param signBehind whether the values were seen as text with their signs behind them
-   */
-  Verdict(List<Finding> findings, List<ShownValue> shown, boolean signBehind) {
-    this.signBehind = signBehind;
+  Verdict(List<Finding> findings, List<ShownValue> shown) {
     this.findings = findings;
     this.shown = shown;
     findings.forEach(finding -> open.addAll(finding.open()));
@@ -38,9 +34,6 @@ final class Verdict {
       return "exactly one reading of the bytes gives every value shown";
     }
     String unseen = open.stream().map(Open::why).collect(Collectors.joining(", "));
-    if (findings.isEmpty() && signBehind) {
-      return "the values are sent as text with their signs behind them, which no profile can say";
-    }
     if (findings.isEmpty()) {
       return "no reading of the bytes gives every value shown";
     }

@@ -21,6 +21,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
  *   <li>When that time is over and nothing at all was made of the line, that is told: once, until
  *       something is; after a trigger every time.
  *   <li>Requests that were missed are not made up for.
+ *   <li>A gauge whose line has gone is not asked before it is back.
  * </ul>
  *
  * <p>The line's thread uses it; {@link #trigger} may be called from any thread.
@@ -36,6 +37,7 @@ final class Asking {
   private double dueS;
   private double sentS;
   private double heardS = Double.NEGATIVE_INFINITY;
+  private boolean away;
   private boolean awaiting;
   private boolean made;
   private boolean told;
@@ -55,6 +57,11 @@ final class Asking {
   void heard(LineEvent event, List<GaugeEvent> events) {
     if (event instanceof LineEvent.Chunk) {
       heardS = event.tS();
+    } else if (event instanceof LineEvent.Gone) {
+      away = true;
+      awaiting = false;
+    } else if (event instanceof LineEvent.Back) {
+      away = false;
     }
     boolean answered = events.stream().anyMatch(GaugeEvent.Live.class::isInstance);
     awaiting = awaiting && !answered;
@@ -83,7 +90,7 @@ final class Asking {
   /** The request to be sent now, if one is; it counts as sent then. */
   Optional<Bytes> due(double nowS) {
     boolean isEarly = isBefore(nowS, dueS);
-    if (awaiting || !isLineFree(nowS) || isEarly && !triggered.get()) {
+    if (away || awaiting || !isLineFree(nowS) || isEarly && !triggered.get()) {
       return Optional.empty();
     }
     triggered.set(false);

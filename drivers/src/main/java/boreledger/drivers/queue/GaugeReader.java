@@ -150,16 +150,17 @@ public final class GaugeReader implements Runnable {
 
   /** Puts what a line event brings into the queue; false when the queue is closed. */
   private boolean tell(LineEvent event) throws InterruptedException {
+    boolean comesOrGoes = event instanceof LineEvent.Gone || event instanceof LineEvent.Back;
+    List<GaugeEvent> events = comesOrGoes ? List.of() : gauge.feed(event);
+    if (asking != null) {
+      asking.heard(event, events);
+    }
     if (event instanceof LineEvent.Gone gone) {
       List<GaugeEvent> atAnEnd = gauge.feed(new LineEvent.Cut(gone.tS()));
       return say(Break.unfinished(atAnEnd))
           && queue.put(new QueueItem.Gone(name, gone.tS(), gone.why()));
     } else if (event instanceof LineEvent.Back back) {
       return queue.put(new QueueItem.Back(name, back.tS(), back.how()));
-    }
-    List<GaugeEvent> events = gauge.feed(event);
-    if (asking != null) {
-      asking.heard(event, events);
     }
     return say(events);
   }

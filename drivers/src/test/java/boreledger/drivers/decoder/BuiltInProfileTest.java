@@ -11,6 +11,7 @@ import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,5 +53,23 @@ class BuiltInProfileTest {
       Sample sample = assertInstanceOf(Sample.class, decode(profile, text), text);
       assertEquals(0.0127, sample.valueMm(), text);
     }
+  }
+
+  @Test
+  void keyboardLinesAreReadWithAndWithoutALineFeed() throws Exception {
+    for (String text : List.of("12.34\r", "\n12,34 mm\r")) {
+      Sample sample = assertInstanceOf(Sample.class, decode("keyboard-line-size", text), text);
+      assertEquals(12.34, sample.valueMm(), text);
+    }
+  }
+
+  /** The response to the profile's own request, registers 0001 and 86a0: 100000 steps of 1 um. */
+  @Test
+  void modbusRegistersAreRead() throws Exception {
+    GaugeProfile profile = GaugeProfiles.find("modbus-rtu-size", List.of());
+    // A public vector: slave 1, function 3, registers 0 and 1.
+    assertEquals("010300000002c40b", profile.ask().request().toHex());
+    Sample sample = assertInstanceOf(Sample.class, Gauges.decode(profile, "010304000186a03ace"));
+    assertEquals(100.0, sample.valueMm());
   }
 }

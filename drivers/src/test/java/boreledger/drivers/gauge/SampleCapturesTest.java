@@ -2,6 +2,7 @@ package boreledger.drivers.gauge;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import boreledger.drivers.capture.Capture;
 import boreledger.drivers.capture.CaptureFiles;
@@ -13,6 +14,7 @@ import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.LineEvent;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.pick.PickRules;
+import boreledger.drivers.profile.FrameSpec;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -83,7 +85,7 @@ class SampleCapturesTest {
 
   @Test
   void thereAreCaptures() throws Exception {
-    assertTrue(captures().size() >= 7, captures().toString());
+    assertTrue(captures().size() >= 11, captures().toString());
   }
 
   @ParameterizedTest
@@ -138,6 +140,8 @@ class SampleCapturesTest {
   @MethodSource("captures")
   void allAtOnceGivesTheSameBytesInTheSameFrames(Path file) throws Exception {
     Capture capture = CaptureFiles.read(file);
+    // Frames that end in silence have no end without their times.
+    assumeFalse(profile(capture).frame() instanceof FrameSpec.Silence);
     Bytes all =
         capture.chunks().stream().map(LineEvent.Chunk::bytes).reduce(Bytes.EMPTY, Bytes::plus);
     List<Bytes> whole = frames(capture, capture.chunks()).stream().map(FrameEvent::raw).toList();

@@ -12,7 +12,7 @@ import java.util.Set;
 /** A person who sets an invented gauge to what the learner asks for, at most five times. */
 final class Session {
   static final int MOST_VALUES = 5;
-  private static final List<String> USUAL_MM = List.of("0", "1", "5", "-2.345", "12.7", "2.345");
+  private static final List<String> USUAL_MM = List.of("0", "1", "5", "-2.345", "11.234", "2.345");
 
   private final InventedGauge gauge;
   private final Recording recording;

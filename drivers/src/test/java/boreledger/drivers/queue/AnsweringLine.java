@@ -18,7 +18,7 @@ final class AnsweringLine implements Line {
     void asked(AnsweringLine line, int number);
   }
 
-  private record Coming(double tS, Bytes bytes) {}
+  private record Coming(double tS, LineEvent event) {}
 
   final List<Double> askedS = new ArrayList<>();
   final List<Bytes> requests = new ArrayList<>();
@@ -36,7 +36,14 @@ final class AnsweringLine implements Line {
 
   /** Lets bytes come so long after now. */
   void answer(double afterS, Bytes bytes) {
-    coming.add(new Coming(nowS + afterS, bytes));
+    double tS = nowS + afterS;
+    coming.add(new Coming(tS, new LineEvent.Chunk(tS, bytes)));
+  }
+
+  /** Lets the line go and come back at given times. */
+  void away(double goneS, double backS) {
+    coming.add(new Coming(goneS, new LineEvent.Gone(goneS, "gone")));
+    coming.add(new Coming(backS, new LineEvent.Back(backS, "back")));
   }
 
   @Override
@@ -53,7 +60,7 @@ final class AnsweringLine implements Line {
     if (!coming.isEmpty() && coming.peek().tS() <= untilS) {
       Coming next = coming.remove();
       nowS = next.tS();
-      return new LineEvent.Chunk(nowS, next.bytes());
+      return next.event();
     }
     nowS = untilS;
     return new LineEvent.Quiet(nowS);

@@ -122,6 +122,14 @@ class AskingReaderTest {
   }
 
   @Test
+  void gaugeThatHasGoneIsNotAskedBeforeItIsBack() throws Exception {
+    AnsweringLine line = new AnsweringLine(3.9, (l, number) -> {});
+    line.away(0.5, 3.5);
+    assertEquals(List.of(), run(line, every(100)));
+    assertTimes(List.of(0.0, 3.5), line.askedS);
+  }
+
+  @Test
   void rejectedFrameHoldsTheNextRequestBackForTheAnswerBehindIt() throws Exception {
     AnsweringLine line =
         new AnsweringLine(

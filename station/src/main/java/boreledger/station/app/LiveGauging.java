@@ -16,6 +16,7 @@ import boreledger.station.session.SessionStart;
 import boreledger.station.session.StoredSession;
 import boreledger.station.table.Tables;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -105,7 +106,10 @@ public final class LiveGauging implements AutoCloseable {
         : SittingClock.fromNow(Clock.systemUTC(), System::nanoTime);
   }
 
-  /** The session to go on with: the latest of the same job and measure, if it is not finished. */
+  /**
+   * The session to go on with: the latest of the same job and measure, if it is not finished. One
+   * from another ledger goes on there.
+   */
   private static Optional<StoredSession> unfinished(LiveRequest request, SessionStart start)
       throws LedgerFault, UsageProblem {
     Optional<LedgerView> ledger =
@@ -115,8 +119,14 @@ public final class LiveGauging implements AutoCloseable {
     }
     Optional<StoredSession> latest;
     try (LedgerView view = ledger.get()) {
+      List<StoredSession> own = new ArrayList<>();
+      for (StoredSession session : StoredSession.all(view)) {
+        if (!view.isImported(session.id())) {
+          own.add(session);
+        }
+      }
       latest =
-          StoredSession.all(view).stream()
+          own.stream()
               .filter(session -> session.opened().jobName().equals(start.job().name()))
               .filter(session -> session.opened().measure() == request.measure())
               .filter(session -> Objects.equals(session.opened().ring(), request.ring()))

@@ -5,6 +5,7 @@ import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
+import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
@@ -19,7 +20,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Finds a job's sessions in a ledger, with the files they depend on. */
@@ -35,7 +36,7 @@ public final class StoredJobs {
 
   /** The names of the jobs that were gauged, the first gauged first. */
   public List<String> names() throws LedgerFault {
-    return names(StoredSession.all(view));
+    return view.sessions().stream().map(StoredJobs::jobName).distinct().toList();
   }
 
   /**
@@ -55,8 +56,7 @@ public final class StoredJobs {
    * @throws UsageProblem if the ledger has no such job, or several and none was named
    */
   public JobSessions sessions(String jobName) throws LedgerFault, UsageProblem {
-    List<StoredSession> all = StoredSession.all(view);
-    List<String> names = names(all);
+    List<String> names = names();
     if (names.isEmpty()) {
       throw new UsageProblem(NO_SESSION);
     }
@@ -64,7 +64,7 @@ public final class StoredJobs {
     if (!names.contains(name)) {
       throw new UsageProblem("no job named " + name + " in this ledger, it has " + list(names));
     }
-    return sessionsOf(all, session -> session.opened().jobName().equals(name));
+    return sessionsOf(name);
   }
 
   /**
@@ -73,18 +73,48 @@ public final class StoredJobs {
    * @throws UsageProblem if the ledger has no session yet
    */
   public JobResults latestResults() throws LedgerFault, UsageProblem {
-    List<StoredSession> all = StoredSession.all(view);
-    if (all.isEmpty()) {
+    return JobComputing.of(latestSessions());
+  }
+
+  /**
+   * What the results of the job that was gauged last are computed from.
+   *
+   * @throws UsageProblem if the ledger has no session yet
+   */
+  public JobSessions latestSessions() throws LedgerFault, UsageProblem {
+    List<Entry> openings = view.sessions();
+    if (openings.isEmpty()) {
       throw new UsageProblem(NO_SESSION);
     }
-    String name = all.get(all.size() - 1).opened().jobName();
-    return JobComputing.of(sessionsOf(all, session -> session.opened().jobName().equals(name)));
+    return sessionsOf(jobName(openings.get(openings.size() - 1)));
   }
 
   /** The results of some sessions, all of one job. */
   public JobResults results(List<Long> sessions) throws LedgerFault {
-    return JobComputing.of(
-        sessionsOf(StoredSession.some(view, sessions::contains), session -> true));
+    return JobComputing.of(sessionsOf(StoredSession.some(view, sessions::contains)));
+  }
+
+  /**
+   * One session with the files it depends on.
+   *
+   * @throws UsageProblem if the ledger has no such session
+   */
+  public JobSessions session(long number) throws LedgerFault, UsageProblem {
+    List<StoredSession> found = StoredSession.some(view, id -> id == number);
+    if (found.isEmpty()) {
+      throw new UsageProblem("no session " + number + " in this ledger");
+    }
+    return sessionsOf(found);
+  }
+
+  /** The sessions of one job. Those of others are not read, so that a long ledger opens soon. */
+  private JobSessions sessionsOf(String jobName) throws LedgerFault {
+    Set<Long> ofTheJob =
+        view.sessions().stream()
+            .filter(opening -> jobName(opening).equals(jobName))
+            .map(Entry::seq)
+            .collect(Collectors.toSet());
+    return sessionsOf(StoredSession.some(view, ofTheJob::contains));
   }
 
   /**
@@ -96,9 +126,7 @@ public final class StoredJobs {
     return job(opened.job(), tables(opened.tables()));
   }
 
-  private JobSessions sessionsOf(List<StoredSession> all, Predicate<StoredSession> wanted)
-      throws LedgerFault {
-    List<StoredSession> sessions = all.stream().filter(wanted).toList();
+  private JobSessions sessionsOf(List<StoredSession> sessions) throws LedgerFault {
     StoredSession latest = sessions.get(sessions.size() - 1);
     Map<String, GaugeProfile> gauges = new HashMap<>();
     Map<String, Job> jobs = new HashMap<>();
@@ -155,8 +183,8 @@ public final class StoredJobs {
         .orElseThrow(() -> new LedgerFault("the ledger lacks its " + role + " " + sha256));
   }
 
-  private static List<String> names(List<StoredSession> sessions) {
-    return sessions.stream().map(each -> each.opened().jobName()).distinct().toList();
+  private static String jobName(Entry opening) {
+    return ((SessionOpened) opening.body()).jobName();
   }
 
   private static String theOnly(List<String> names) throws UsageProblem {

@@ -2,7 +2,9 @@ package boreledger.station.app;
 
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
+import boreledger.station.results.JobComputing;
 import boreledger.station.results.JobResults;
+import boreledger.station.results.JobSessions;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -19,13 +21,22 @@ public record Workshop(Path ledger) {
    * @throws LedgerFault if the ledger cannot be read
    */
   public Optional<JobResults> latestResults() throws LedgerFault {
+    return latestSessions().map(JobComputing::of);
+  }
+
+  /**
+   * What they are computed from, the job included; empty when nothing was gauged yet.
+   *
+   * @throws LedgerFault if the ledger cannot be read
+   */
+  public Optional<JobSessions> latestSessions() throws LedgerFault {
     Optional<LedgerView> view = LedgerView.openIfAny(ledger);
     if (view.isEmpty()) {
       return Optional.empty();
     }
     try (LedgerView open = view.get()) {
       StoredJobs jobs = new StoredJobs(open);
-      return jobs.names().isEmpty() ? Optional.empty() : Optional.of(jobs.latestResults());
+      return jobs.names().isEmpty() ? Optional.empty() : Optional.of(jobs.latestSessions());
     } catch (UsageProblem e) {
       throw new LedgerFault(e.getMessage(), e);
     }

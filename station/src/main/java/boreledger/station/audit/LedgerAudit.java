@@ -8,6 +8,7 @@ import boreledger.station.ledger.EntryBody.LedgerMade;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.Sealed;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.LedgerView;
@@ -32,6 +33,7 @@ public final class LedgerAudit {
   private final AuditProgress progress;
   private final Remarks remarks = new Remarks();
   private final ChainWalk chain = new ChainWalk(remarks);
+  private final ImportedChains imported = new ImportedChains();
   private final WallWatch wall = new WallWatch();
   private final Shelf shelf;
   private final SessionsAudit sessions;
@@ -81,10 +83,8 @@ public final class LedgerAudit {
 
   private void entries() throws AuditStopped {
     boolean[] stopped = new boolean[1];
-    long count = 0;
+    long of = count();
     try {
-      count = file.count();
-      long of = count;
       file.rows(
           row -> {
             entry(row);
@@ -93,12 +93,24 @@ public final class LedgerAudit {
           });
     } catch (LedgerFault e) {
       remarks.finding(null, "after entry " + chain.seq() + ": " + e.getMessage());
+      return;
     }
     if (stopped[0]) {
-      throw new AuditStopped(entries, count);
+      throw new AuditStopped(entries, of);
     }
+    imported.ended().ifPresent(wrong -> remarks.finding(null, wrong));
     if (entries == 0) {
       remarks.finding(null, "there is no entry at all; every ledger begins with one");
+    }
+  }
+
+  /** How many entries there are; 0 where a damage keeps them from being counted. */
+  private long count() {
+    try {
+      return file.count();
+    } catch (LedgerFault e) {
+      remarks.finding(null, "the entries cannot be counted: " + e.getMessage());
+      return 0;
     }
   }
 
@@ -116,6 +128,7 @@ public final class LedgerAudit {
   }
 
   private void body(long seq, EntryBody body) throws LedgerFault {
+    imported.accept(seq, body).ifPresent(wrong -> remarks.finding(seq, wrong));
     if ((body instanceof LedgerMade) != (entries == 1)) {
       remarks.finding(seq, "a ledger begins with one entry of the kind ledger, and has no other");
     }

@@ -2,6 +2,11 @@ package boreledger.station.bench;
 
 import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.Workshop;
+import boreledger.station.bench.bores.BoresModel;
+import boreledger.station.bench.bores.BoresRoom;
+import boreledger.station.bench.findings.Findings;
+import boreledger.station.bench.gaps.GapsModel;
+import boreledger.station.bench.gaps.GapsRoom;
 import boreledger.station.bench.ledger.LedgerRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
@@ -125,9 +130,12 @@ public final class BenchApplication extends Application {
             screen,
             room -> window.go(room));
     StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
+    Findings findings = new Findings(around);
     return List.of(
-        StartRoom.of(start),
+        StartRoom.of(start, appearance),
         BenchRoom.of(model),
+        BoresRoom.of(new BoresModel(findings, around)),
+        GapsRoom.of(new GapsModel(findings, around, memory)),
         LedgerRoom.of(around, model::askForResults, desk::isBusy));
   }
 

@@ -36,6 +36,11 @@ import picocli.CommandLine.RunLast;
       AuditCommand.class,
       SealCommand.class,
       TakeBackCommand.class,
+      ExportCommand.class,
+      ImportCommand.class,
+      BackupCommand.class,
+      RestoreCommand.class,
+      CompareCommand.class,
       FigureCommand.class,
       GaugeCommand.class,
       HelpCommand.class

@@ -4,6 +4,7 @@ import boreledger.calc.input.ImpossibleInput;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.app.UsageProblem;
+import boreledger.station.keeping.Stopped;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.seal.KeyProblem;
 import java.util.Arrays;
@@ -47,6 +48,8 @@ final class Complaints implements IParameterExceptionHandler, IExecutionExceptio
         || problem instanceof KeyProblem
         || problem instanceof ImpossibleInput) {
       return ExitStatus.BAD_INPUT;
+    } else if (problem instanceof Stopped) {
+      return ExitStatus.ATTENTION;
     }
     return ExitStatus.PROGRAM_FAILED;
   }

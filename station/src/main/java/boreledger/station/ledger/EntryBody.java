@@ -31,6 +31,8 @@ import java.util.List;
   @JsonSubTypes.Type(name = "moved", value = EntryBody.Moved.class),
   @JsonSubTypes.Type(name = "amended", value = EntryBody.Amended.class),
   @JsonSubTypes.Type(name = "seal", value = EntryBody.Sealed.class),
+  @JsonSubTypes.Type(name = "imported", value = EntryBody.Imported.class),
+  @JsonSubTypes.Type(name = "imported-entry", value = EntryBody.ImportedEntry.class),
 })
 public sealed interface EntryBody {
   /** What is said within a session. */
@@ -238,6 +240,32 @@ public sealed interface EntryBody {
       String name,
       String key,
       String signature)
+      implements EntryBody {}
+
+  /**
+   * Entries of another ledger follow, each in an {@link ImportedEntry} of its own.
+   *
+   * @param ledger the other ledger's id
+   * @param head the hash of the last entry that follows, in hexadecimal
+   * @param first the number of the first one in the other ledger
+   * @param entries how many follow
+   * @param wall when they were brought in
+   * @param who the person; null when not known
+   */
+  record Imported(String ledger, String head, long first, long entries, Instant wall, String who)
+      implements EntryBody {}
+
+  /**
+   * An entry of another ledger, with its proof.
+   *
+   * @param imported the {@link Imported} entry that it belongs to
+   * @param session the number that its session's opening has in this ledger; null for what belongs
+   *     to no session
+   * @param number its number in the other ledger
+   * @param hash its hash there, in hexadecimal
+   * @param body its body there, character by character
+   */
+  record ImportedEntry(long imported, Long session, long number, String hash, String body)
       implements EntryBody {}
 
   /**

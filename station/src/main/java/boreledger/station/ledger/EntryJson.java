@@ -8,8 +8,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import java.util.List;
 import java.util.Map;
+import java.util.function.LongUnaryOperator;
 
 /** Entry bodies as JSON text and back. Reading refuses unknown and repeated keys. */
 final class EntryJson {
@@ -22,6 +25,9 @@ final class EntryJson {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
+
+  /** The keys under which a body names other entries. */
+  private static final List<String> REFERENCES = List.of("session", "setting", "entry");
 
   private EntryJson() {}
 
@@ -62,5 +68,40 @@ final class EntryJson {
       throw new IllegalStateException("what was read once can be read again", e);
     }
     return body;
+  }
+
+  /**
+   * Reads a body whose references to other entries are given other numbers.
+   *
+   * @param number the new number for an old one
+   */
+  static EntryBody readRenumbered(long seq, String text, LongUnaryOperator number)
+      throws LedgerFault {
+    try {
+      JsonNode body = MAPPER.readTree(text);
+      if (body instanceof ObjectNode object) {
+        for (String key : REFERENCES) {
+          JsonNode old = object.path(key);
+          if (old.isIntegralNumber()) {
+            object.put(key, number.applyAsLong(old.longValue()));
+          }
+        }
+      }
+      return MAPPER.treeToValue(body, EntryBody.class);
+    } catch (JsonProcessingException e) {
+      throw new LedgerFault(
+          "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
+    }
+  }
+
+  /** The session that a body names; null when it belongs to none. */
+  static Long sessionOf(long seq, String text) throws LedgerFault {
+    try {
+      JsonNode session = MAPPER.readTree(text).path("session");
+      return session.isIntegralNumber() ? session.longValue() : null;
+    } catch (JsonProcessingException e) {
+      throw new LedgerFault(
+          "entry " + seq + " of the ledger is not readable: " + e.getOriginalMessage(), e);
+    }
   }
 }

@@ -95,19 +95,54 @@ public final class Ledger implements AutoCloseable {
    * @throws LedgerFault if they could not be made durable, or another program has written meanwhile
    */
   public long append(List<EntryBody> bodies) throws LedgerFault {
+    return appendAll(adding -> adding.addAll(bodies));
+  }
+
+  /** What is to be added, told one entry after the other so that it need not fit into memory. */
+  @FunctionalInterface
+  public interface Writing<X extends Exception> {
+    /**
+     * Tells every entry.
+     *
+     * @throws X if there is nothing to add after all
+     */
+    void to(Adding adding) throws X, LedgerFault;
+  }
+
+  /** Takes entries within one transaction. */
+  public interface Adding {
+    /** Takes one more entry. */
+    void add(EntryBody body) throws LedgerFault;
+
+    /** Takes some more entries. */
+    default void addAll(List<EntryBody> bodies) throws LedgerFault {
+      for (EntryBody body : bodies) {
+        add(body);
+      }
+    }
+  }
+
+  /**
+   * Adds entries as they are told, all or none.
+   *
+   * @return the number of the last one
+   * @throws LedgerFault if they could not be made durable, or another program has written meanwhile
+   * @throws X what the telling was given up with; nothing was added then
+   */
+  public <X extends Exception> long appendAll(Writing<X> writing) throws LedgerFault, X {
     try {
       begin();
-      Head next = head;
+      Head next;
       try {
         if (!head.equals(Head.of(connection))) {
           throw new LedgerFault(
               file + ": another program wrote to this ledger; close one of them and start again");
         }
-        for (EntryBody body : bodies) {
-          next = insert(next, EntryJson.write(body));
-        }
+        Growing growing = new Growing(head);
+        writing.to(growing);
+        next = growing.reached;
         execute("COMMIT");
-      } catch (SQLException | LedgerFault | RuntimeException e) {
+      } catch (Exception e) {
         rollbackAfter(e);
         throw e;
       }
@@ -143,6 +178,24 @@ public final class Ledger implements AutoCloseable {
     } catch (SQLException e) {
       rollbackAfter(e);
       throw e;
+    }
+  }
+
+  /** The chain while a transaction makes it longer. */
+  private final class Growing implements Adding {
+    private Head reached;
+
+    Growing(Head from) {
+      reached = from;
+    }
+
+    @Override
+    public void add(EntryBody body) throws LedgerFault {
+      try {
+        reached = insert(reached, EntryJson.write(body));
+      } catch (SQLException e) {
+        throw Sqlite.fault(file, "write to", e);
+      }
     }
   }
 

@@ -14,6 +14,11 @@ import java.util.stream.Stream;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
 public final class LedgerView implements AutoCloseable {
+  static final String NO_SUCH_LEDGER =
+      ": there is no such ledger; demo, bench, capture and replay make one";
+  static final String NOTHING_YET =
+      ": nothing stands in this file yet; demo, bench, capture and replay begin a ledger in it";
+
   private final String file;
   private final Connection connection;
 
@@ -28,11 +33,8 @@ public final class LedgerView implements AutoCloseable {
    * @throws LedgerFault if there is none, or it cannot be read
    */
   public static LedgerView open(Path path) throws LedgerFault {
-    return openIfAny(path)
-        .orElseThrow(
-            () ->
-                new LedgerFault(
-                    path + ": there is no such ledger; demo, bench, capture and replay make one"));
+    String none = Files.exists(path) ? NOTHING_YET : NO_SUCH_LEDGER;
+    return openIfAny(path).orElseThrow(() -> new LedgerFault(path + none));
   }
 
   /**
@@ -84,14 +86,28 @@ public final class LedgerView implements AutoCloseable {
         .orElseThrow(() -> new LedgerFault(file + ": does not begin as a ledger does"));
   }
 
+  /** How many entries there are. */
+  public long entries() throws LedgerFault {
+    try {
+      return Head.of(connection).seq();
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "read", e);
+    }
+  }
+
   /** An entry by its number. */
   public Optional<Entry> entry(long seq) throws LedgerFault {
     return query("WHERE seq = ?", seq).stream().findFirst();
   }
 
-  /** All session openings, oldest first. */
+  /**
+   * All session openings, oldest first. One from another ledger has the number it has here, and its
+   * place among the others by the clock on the wall.
+   */
   public List<Entry> sessions() throws LedgerFault {
-    return query("WHERE kind = 'session'");
+    List<Entry> imported =
+        imported("AND json_extract(json_extract(body, '$.body'), '$.kind') = 'session'");
+    return SessionOrder.merged(query("WHERE kind = 'session'"), imported);
   }
 
   /** All seals, oldest first. */
@@ -101,14 +117,31 @@ public final class LedgerView implements AutoCloseable {
 
   /** Everything said in a session after its opening, oldest first. */
   public List<Entry> ofSession(long session) throws LedgerFault {
-    return query("WHERE session = ?", session);
+    return readable(query("WHERE session = ?", session));
   }
 
   /** A kept file by its content hash. */
   public Optional<EntryBody.Document> document(String sha256) throws LedgerFault {
-    return query("WHERE kind = 'document' AND json_extract(body, '$.sha256') = ?", sha256).stream()
-        .map(entry -> (EntryBody.Document) entry.body())
-        .findFirst();
+    List<Entry> kept =
+        query("WHERE kind = 'document' AND json_extract(body, '$.sha256') = ?", sha256);
+    if (kept.isEmpty()) {
+      kept =
+          imported(
+              "AND json_extract(json_extract(body, '$.body'), '$.kind') = 'document'"
+                  + " AND json_extract(json_extract(body, '$.body'), '$.sha256') = ?",
+              sha256);
+    }
+    return kept.stream().map(entry -> (EntryBody.Document) entry.body()).findFirst();
+  }
+
+  /** The entries that open imports, oldest first. */
+  public List<Entry> imports() throws LedgerFault {
+    return query("WHERE kind = 'imported'");
+  }
+
+  /** Whether an entry came from another ledger. */
+  public boolean isImported(long seq) throws LedgerFault {
+    return entry(seq).map(entry -> entry.body() instanceof EntryBody.ImportedEntry).orElse(false);
   }
 
   /**
@@ -158,6 +191,25 @@ public final class LedgerView implements AutoCloseable {
     } catch (SQLException e) {
       throw Sqlite.fault(file, "close", e);
     }
+  }
+
+  // What belongs to no session is little, and the index finds it; the plus keeps SQLite from going
+  // by the kind instead, through every imported entry.
+  private List<Entry> imported(String and, Object... values) throws LedgerFault {
+    String where = "WHERE session IS NULL AND +kind = 'imported-entry' " + and;
+    return readable(query(where, values));
+  }
+
+  private List<Entry> readable(List<Entry> entries) throws LedgerFault {
+    if (entries.stream().noneMatch(entry -> entry.body() instanceof EntryBody.ImportedEntry)) {
+      return entries;
+    }
+    ImportedReading reading = new ImportedReading(imports());
+    List<Entry> readable = new ArrayList<>();
+    for (Entry entry : entries) {
+      readable.add(reading.of(entry));
+    }
+    return List.copyOf(readable);
   }
 
   private List<Entry> query(String where, Object... values) throws LedgerFault {

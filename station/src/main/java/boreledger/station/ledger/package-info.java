@@ -23,6 +23,14 @@
  * entry's hash. A chain shows every change inside it; that the tail was cut off, or everything
  * written anew, shows only against a head kept elsewhere.
  *
+ * <h2>Entries of other ledgers</h2>
+ *
+ * An entry of the kind {@code imported} names another ledger's id, the first number that follows,
+ * how many follow, and the hash of the last one. Right after it stands one {@code imported-entry}
+ * for each, with the other ledger's number, hash and body. These three follow the rule above by
+ * themselves, from that ledger's first entry on, over as many imports as there were. {@code
+ * session} in the wrapping is the number that the session's opening has in this ledger.
+ *
  * <h2>Durability</h2>
  *
  * Write-ahead log with {@code synchronous=FULL}: when {@link

@@ -113,7 +113,12 @@ public record StoredSession(
         .reduce((earlier, later) -> later);
   }
 
-  private static StoredSession of(Entry opening, List<Entry> entries) {
+  /**
+   * A session by its entries.
+   *
+   * @param entries what was said after its opening, oldest first
+   */
+  public static StoredSession of(Entry opening, List<Entry> entries) {
     StoredSessionFolding folding = new StoredSessionFolding((SessionOpened) opening.body());
     entries.forEach(folding::add);
     return folding.session(opening.seq());

@@ -3,6 +3,7 @@ package boreledger.station.blackbox;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.HexFormat;
 
 /**
  * Follows a ledger's hash chain from its documented bytes alone: {@code SHA-256(01 || previous ||
@@ -40,6 +42,23 @@ final class ChainCheck {
     } catch (SQLException e) {
       throw new AssertionError(ledger.toString(), e);
     }
+  }
+
+  /** The same for an export of the format 1; answers how many entries there are. */
+  static long entriesOf(JsonNode export) {
+    assertEquals("boreledger-export/1", export.path("format").asText());
+    byte[] previous = new byte[32];
+    long entries = 0;
+    for (JsonNode entry : export.path("chain")) {
+      entries++;
+      assertEquals(entries, entry.path("seq").asLong(), "numbers without gaps");
+      previous = link(previous, entries, entry.path("body").asText());
+      assertEquals(
+          HexFormat.of().formatHex(previous), entry.path("hash").asText(), "entry " + entries);
+    }
+    assertEquals(entries, export.path("entries").asLong());
+    assertEquals(HexFormat.of().formatHex(previous), export.path("head").asText());
+    return entries;
   }
 
   private static byte[] link(byte[] previous, long number, String body) {

@@ -21,6 +21,14 @@ class HelpIT {
         "replay",
         "results",
         "report",
+        "audit",
+        "seal",
+        "take-back",
+        "export",
+        "import",
+        "backup",
+        "restore",
+        "compare",
         "figure gap-change",
         "figure tilt",
         "figure hot-gap",
@@ -51,7 +59,22 @@ class HelpIT {
     Outcome outcome = program.run("--help").ended(0);
     for (String command :
         List.of(
-            "demo", "bench", "ports", "capture", "replay", "results", "report", "figure",
+            "demo",
+            "bench",
+            "ports",
+            "capture",
+            "replay",
+            "results",
+            "report",
+            "audit",
+            "seal",
+            "take-back",
+            "export",
+            "import",
+            "backup",
+            "restore",
+            "compare",
+            "figure",
             "gauge")) {
       assertTrue(outcome.stdout().contains(command), () -> command + " in " + outcome);
     }

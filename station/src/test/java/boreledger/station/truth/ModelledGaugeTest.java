@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +32,27 @@ class ModelledGaugeTest {
     Wire.Sent sent = Wire.signedInch().send(0.0134);
     assertEquals("+0.00055 in\r\n", sent.frame());
     assertEquals(0, sent.meansMm().compareTo(new BigDecimal("0.01397")));
+  }
+
+  /** MODBUS over serial line V1.02, 6.2.2: the bytes 02 07 have the CRC 1241. */
+  @Test
+  void theModelsCrcIsThatOfTheGuidesExample() {
+    assertEquals(0x1241, BinaryWire.crc16("0207"));
+  }
+
+  @Test
+  void framesOfBytesAreWhatTheirProfilesSay() {
+    assertEquals("028000007bfd0d", hex(BinaryWire.integerWithUnitBit(false)));
+    // -0.0123 mm is -0.000484 in, which is 48 steps of 0.00001 in.
+    assertEquals("0281000030b30d", hex(BinaryWire.integerWithUnitBit(true)));
+    assertEquals("aad423010055", hex(BinaryWire.packedDigits()));
+    assertEquals("85ffff", hex(BinaryWire.silent()).substring(0, 6));
+    assertEquals("110404ffffff85", hex(BinaryWire.modbus()).substring(0, 14));
+  }
+
+  private static String hex(Wire wire) {
+    byte[] frame = wire.send(-0.0123).frame().getBytes(StandardCharsets.ISO_8859_1);
+    return HexFormat.of().formatHex(frame);
   }
 
   @Test

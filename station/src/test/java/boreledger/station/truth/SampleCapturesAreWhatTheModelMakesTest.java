@@ -40,7 +40,7 @@ class SampleCapturesAreWhatTheModelMakesTest {
       byte[] held = Files.readAllBytes(FOLDER.resolve(file.getKey()));
       assertArrayEquals(file.getValue().getBytes(StandardCharsets.UTF_8), held, file.getKey());
     }
-    assertEquals(1 + 5 + 7 * 3, MADE.size(), "job, profiles, and three files per capture");
+    assertEquals(1 + 9 + 11 * 3, MADE.size(), "job, profiles, and three files per capture");
   }
 
   @Test

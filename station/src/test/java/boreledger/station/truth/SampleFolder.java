@@ -32,8 +32,9 @@ public final class SampleFolder {
     folder.jobAndProfiles();
     BoreTruth pressed = folder.press("bore-press", "signed-decimal", 3101, Wire.signedMm(3));
     folder.press("bore-fixed", "fixed-comma", 3102, Wire.fixedComma());
-    folder.inch();
+    folder.switched("bore-inch", "inch-or-mm", 3103, Wire.signedInch(), Wire.signedMmWithUnit(3));
     folder.rocked();
+    folder.inBytes();
     folder.damaged();
     folder.gap("gap-top", 3106, folder.engine.ring("top"), PumphouseThree.TOP_GAPS_MM, pressed);
     folder.gap(
@@ -50,23 +51,35 @@ public final class SampleFolder {
     files.put("inch-or-mm.gauge.toml", ProfileText.inchOrMm());
   }
 
+  private void inBytes() {
+    files.putAll(BinaryProfileText.files());
+    switched(
+        "bore-integer",
+        "integer-unit-bit",
+        3108,
+        BinaryWire.integerWithUnitBit(true),
+        BinaryWire.integerWithUnitBit(false));
+    press("bore-digits", "packed-digits", 3109, BinaryWire.packedDigits());
+    press("bore-silence", "silent-count", 3110, BinaryWire.silent());
+    press("bore-modbus", "modbus-registers", 3111, BinaryWire.modbus());
+  }
+
   private BoreTruth press(String name, String gauge, long seed, Wire wire) {
     PressSession session =
         PressSession.gauge(engine, PumphouseThree.drift(160), 0.0004, wire, new Noise(seed));
     return boreFiles(name, gauge, seed, session.presses());
   }
 
-  private void inch() {
-    long seed = 3103;
+  /** A gauge whose unit key is pressed after ten presses of its button. */
+  private void switched(String name, String gauge, long seed, Wire before, Wire after) {
     Drift drift = PumphouseThree.drift(160);
-    List<PressSession.Press> inches =
-        PressSession.gauge(engine, drift, 0.0004, Wire.signedInch(), new Noise(seed)).presses();
-    List<PressSession.Press> millimetres =
-        PressSession.gauge(engine, drift, 0.0004, Wire.signedMmWithUnit(3), new Noise(seed))
-            .presses();
-    List<PressSession.Press> switched = new ArrayList<>(inches.subList(0, 10));
-    switched.addAll(millimetres.subList(10, millimetres.size()));
-    boreFiles("bore-inch", "inch-or-mm", seed, switched);
+    List<PressSession.Press> first =
+        PressSession.gauge(engine, drift, 0.0004, before, new Noise(seed)).presses();
+    List<PressSession.Press> then =
+        PressSession.gauge(engine, drift, 0.0004, after, new Noise(seed)).presses();
+    List<PressSession.Press> switched = new ArrayList<>(first.subList(0, 10));
+    switched.addAll(then.subList(10, then.size()));
+    boreFiles(name, gauge, seed, switched);
   }
 
   private BoreTruth boreFiles(
@@ -141,7 +154,8 @@ public final class SampleFolder {
     header.put("comment", SampleNotes.headerComment(name, seed));
     header.put("gauge", gauge + ".gauge.toml");
     header.put("measure", "bore");
-    header.put("started", "2031-05-06T08:%02d:00Z".formatted((seed - 3101) * 10));
+    long minutes = (seed - 3101) * 10;
+    header.put("started", "2031-05-06T%02d:%02d:00Z".formatted(8 + minutes / 60, minutes % 60));
     header.put("setting_temp_c", engine.bench().settingTempC());
     header.put("block_temp_c", engine.bench().blockTempC());
     return header;

@@ -14,15 +14,26 @@ final class SampleNotes {
       """;
 
   private static final Map<String, String> ABOUT =
-      Map.of(
-          "bore-press", "all bores gauged with one press of the button per position",
-          "bore-fixed", "the same bores with a gauge that sends ten bytes with a decimal comma",
-          "bore-inch",
-              "the same bores; the gauge's unit key goes from inch to mm after ten presses",
-          "bore-rocked", "the same bores with a streaming gauge rocked by hand",
-          "bore-damaged", "the same bores over a bad line: every position is still readable",
-          "gap-top", "end gaps of the top rings at three depths in each bore",
-          "gap-second", "end gaps of the second rings at three depths in each bore");
+      Map.ofEntries(
+          Map.entry("bore-press", "all bores gauged with one press of the button per position"),
+          Map.entry(
+              "bore-fixed",
+              "the same bores with a gauge that sends ten bytes with a decimal comma"),
+          Map.entry(
+              "bore-inch",
+              "the same bores; the gauge's unit key goes from inch to mm after ten presses"),
+          Map.entry("bore-rocked", "the same bores with a streaming gauge rocked by hand"),
+          Map.entry(
+              "bore-damaged", "the same bores over a bad line: every position is still readable"),
+          Map.entry(
+              "bore-integer",
+              "the same bores with a gauge that sends whole numbers, and whose unit bit goes from"
+                  + " inch to mm after ten presses"),
+          Map.entry("bore-digits", "the same bores with a gauge that sends packed digits"),
+          Map.entry("bore-silence", "the same bores with a gauge whose messages end in silence"),
+          Map.entry("bore-modbus", "the same bores with a gauge that answers as a Modbus slave"),
+          Map.entry("gap-top", "end gaps of the top rings at three depths in each bore"),
+          Map.entry("gap-second", "end gaps of the second rings at three depths in each bore"));
 
   private SampleNotes() {}
 

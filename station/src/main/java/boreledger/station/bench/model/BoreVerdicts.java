@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Puts a cylinder's checks against the job's limits into words. */
-final class BoreVerdicts {
+public final class BoreVerdicts {
   private static final String BEYOND = "beyond";
   private static final String UNDECIDED = "undecided";
   private static final Map<String, Text> CHECKS =
@@ -23,11 +23,13 @@ final class BoreVerdicts {
 
   private final Lengths lengths;
 
-  BoreVerdicts(Lengths lengths) {
+  /** Verdicts with lengths in a unit. */
+  public BoreVerdicts(Lengths lengths) {
     this.lengths = lengths;
   }
 
-  Verdict verdict(CylinderResults cylinder) {
+  /** A cylinder's verdict. */
+  public Verdict verdict(CylinderResults cylinder) {
     List<CheckResult> checks = cylinder.bore().checks();
     String title = Text.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
     boolean unread =

@@ -7,16 +7,18 @@ import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.TightestResult;
 
 /** Puts a ring's state in each cylinder into words. */
-final class GapVerdicts {
+public final class GapVerdicts {
   private final Lengths lengths;
   private final String ring;
 
-  GapVerdicts(Lengths lengths, String ring) {
+  /** Verdicts on a ring, with lengths in a unit. */
+  public GapVerdicts(Lengths lengths, String ring) {
     this.lengths = lengths;
     this.ring = ring;
   }
 
-  Verdict verdict(CylinderResults cylinder) {
+  /** The ring's verdict in a cylinder. */
+  public Verdict verdict(CylinderResults cylinder) {
     String title = Text.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
     return cylinder.rings().stream()
         .filter(each -> each.ring().equals(ring))

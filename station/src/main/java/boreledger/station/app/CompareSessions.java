@@ -1,0 +1,47 @@
+package boreledger.station.app;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerView;
+import boreledger.station.results.Comparing;
+import boreledger.station.results.Comparing.NotComparable;
+import boreledger.station.results.SessionComparison;
+import boreledger.station.session.StoredSession;
+import java.util.List;
+
+/** Finds two sessions and compares them. */
+public final class CompareSessions {
+  private CompareSessions() {}
+
+  /**
+   * Compares two sessions, which may stand in two ledgers.
+   *
+   * @param before where the first one stands
+   * @param after where the second one stands
+   */
+  public static SessionComparison of(LedgerView before, long first, LedgerView after, long second)
+      throws LedgerFault, UsageProblem {
+    try {
+      return Comparing.of(
+          new StoredJobs(before).session(first), new StoredJobs(after).session(second));
+    } catch (NotComparable e) {
+      throw new UsageProblem(e.getMessage());
+    }
+  }
+
+  /** Compares a job's two latest bore sessions. */
+  public static SessionComparison latest(LedgerView view, String job)
+      throws LedgerFault, UsageProblem {
+    List<Long> bores =
+        StoredSession.all(view).stream()
+            .filter(session -> session.opened().jobName().equals(job))
+            .filter(session -> session.opened().measure() == Measure.BORE)
+            .map(StoredSession::id)
+            .toList();
+    if (bores.size() < 2) {
+      throw new UsageProblem(
+          "the job \"" + job + "\" has " + bores.size() + " bore sessions here; two are compared");
+    }
+    return of(view, bores.get(bores.size() - 2), view, bores.get(bores.size() - 1));
+  }
+}

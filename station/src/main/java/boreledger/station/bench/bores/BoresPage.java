@@ -1,0 +1,151 @@
+package boreledger.station.bench.bores;
+
+import boreledger.station.bench.findings.Finding;
+import boreledger.station.bench.model.BoreVerdicts;
+import boreledger.station.bench.model.Verdict;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
+import boreledger.station.drawing.BlockFigure;
+import boreledger.station.drawing.BoreProfileFigure;
+import boreledger.station.drawing.LengthFormat;
+import boreledger.station.drawing.RoundnessFigure;
+import boreledger.station.job.DisplayUnit;
+import boreledger.station.results.BudgetLine;
+import boreledger.station.results.CheckResult;
+import boreledger.station.results.JobResults;
+import boreledger.station.results.JobResults.CylinderResults;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What the room shows of one cylinder, and of the whole engine around it.
+ *
+ * @param advice hone or oversize, in one sentence
+ * @param reasons why, a line for each cylinder
+ * @param verdicts of all cylinders
+ * @param form the shown bore's form in words
+ * @param checks of the shown cylinder
+ */
+record BoresPage(
+    BlockFigure block,
+    String advice,
+    List<String> reasons,
+    List<Verdict> verdicts,
+    Verdict shown,
+    BoreProfileFigure profile,
+    RoundnessFigure sections,
+    String form,
+    List<Check> checks,
+    List<String> cautions) {
+  /**
+   * A number held against a limit.
+   *
+   * @param budget where its uncertainty comes from, a line each
+   */
+  record Check(Verdict.Kind kind, String words, List<String> budget) {}
+
+  static BoresPage of(Finding finding, int cylinder, DisplayUnit unit) {
+    JobResults results = finding.results();
+    DisplayUnit shownUnit = unit == null ? finding.job().displayUnit() : unit;
+    Lengths lengths = new Lengths(shownUnit);
+    LengthFormat format = new LengthFormat(shownUnit);
+    BoreVerdicts words = new BoreVerdicts(lengths);
+    CylinderResults shown = results.cylinders().get(cylinder - 1);
+    return new BoresPage(
+        BlockFigure.of(results, finding.job().engine().arrangement()),
+        AdviceWords.of(results.advice(), lengths),
+        AdviceWords.reasons(results.advice(), lengths),
+        results.cylinders().stream().map(words::verdict).toList(),
+        words.verdict(shown),
+        BoreProfileFigure.of(results, shown, format),
+        RoundnessFigure.of(results, shown, format),
+        form(shown, format),
+        shown.bore().checks().stream().map(check -> check(check, format)).toList(),
+        results.cautions());
+  }
+
+  private static String form(CylinderResults cylinder, LengthFormat format) {
+    List<String> words = new ArrayList<>();
+    String shape = cylinder.bore().shape();
+    words.add(shape == null ? Text.BORES_NO_SHAPE.with() : Text.BORES_SHAPE.with(shape(shape)));
+    cylinder
+        .bore()
+        .signedTaperMm()
+        .forEach(
+            (axis, mm) -> {
+              if (mm != null) {
+                words.add(
+                    Text.BORES_TAPER.with(
+                        axis, format.difference(mm, format.usualDecimals()), format.symbol()));
+              }
+            });
+    return String.join("\n", words);
+  }
+
+  private static String shape(String word) {
+    return switch (word) {
+      case "straight" -> Text.BORES_STRAIGHT.with();
+      case "wide-at-top" -> Text.BORES_WIDE_AT_TOP.with();
+      case "wide-at-bottom" -> Text.BORES_WIDE_AT_BOTTOM.with();
+      case "barrel" -> Text.BORES_BARREL.with();
+      case "waist" -> Text.BORES_WAIST.with();
+      default -> word;
+    };
+  }
+
+  private static Check check(CheckResult check, LengthFormat format) {
+    String words =
+        Text.BORES_CHECK.with(
+            name(check.check()),
+            format.length(check.valueMm(), check.expandedUncertaintyMm()),
+            format.stated(check.limitMm()),
+            state(check.state()).with());
+    return new Check(
+        kind(check.state()),
+        words,
+        check.budget().stream().map(line -> budget(line, format)).toList());
+  }
+
+  private static String budget(BudgetLine line, LengthFormat format) {
+    return Text.BORES_BUDGET_LINE.with(
+        line.line(),
+        format.length(line.standardUncertaintyMm(), format.usualDecimals() + 1),
+        String.format(Locale.ROOT, "%.0f", 100 * line.share()));
+  }
+
+  private static String name(String check) {
+    return switch (check) {
+      case "taper" -> Text.CHECK_TAPER.with();
+      case "out-of-round" -> Text.CHECK_OUT_OF_ROUND.with();
+      case "bore-min" -> Text.CHECK_BORE_MIN.with();
+      case "bore-max" -> Text.CHECK_BORE_MAX.with();
+      case "wear-limit" -> Text.CHECK_WEAR_LIMIT.with();
+      case "clearance-min" -> Text.BORES_CLEARANCE_MIN.with();
+      case "clearance-max" -> Text.BORES_CLEARANCE_MAX.with();
+      default -> check;
+    };
+  }
+
+  private static Text state(String state) {
+    if (state == null) {
+      return Text.BORES_STATE_OPEN;
+    }
+    return switch (state) {
+      case "within" -> Text.BORES_STATE_WITHIN;
+      case "beyond" -> Text.BORES_STATE_BEYOND;
+      default -> Text.BORES_STATE_UNDECIDED;
+    };
+  }
+
+  private static Verdict.Kind kind(String state) {
+    if (state == null) {
+      return Verdict.Kind.OPEN;
+    }
+    return switch (state) {
+      case "within" -> Verdict.Kind.KEPT;
+      case "beyond" -> Verdict.Kind.BEYOND;
+      default -> Verdict.Kind.LOOK;
+    };
+  }
+}

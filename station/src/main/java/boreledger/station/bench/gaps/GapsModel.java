@@ -1,0 +1,97 @@
+package boreledger.station.bench.gaps;
+
+import boreledger.station.bench.findings.Finding;
+import boreledger.station.bench.findings.Findings;
+import boreledger.station.bench.look.Surroundings;
+import boreledger.station.bench.memory.Memory;
+import boreledger.station.job.Ring;
+import java.util.List;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** Which ring in which cylinder the room shows, and what there is to show of it. */
+public final class GapsModel {
+  private final Findings findings;
+  private final Surroundings around;
+  private final IntegerProperty cylinder = new SimpleIntegerProperty(1);
+  private final ObjectProperty<String> ring = new SimpleObjectProperty<>();
+  private final ObservableList<String> rings = FXCollections.observableArrayList();
+  private final ReadOnlyObjectWrapper<GapsPage> page = new ReadOnlyObjectWrapper<>();
+  private final Feelers feelers;
+  private final FilingBench filing = new FilingBench();
+
+  /** The first ring in the first cylinder of what was found. */
+  public GapsModel(Findings findings, Surroundings around, Memory memory) {
+    this.findings = findings;
+    this.around = around;
+    this.feelers = new Feelers(memory);
+    findings.latest().subscribe(found -> turn());
+    cylinder.subscribe(number -> turn());
+    ring.subscribe(name -> turn());
+    around.appearance().unit().subscribe(unit -> turn());
+  }
+
+  /** The shown cylinder, from 1. */
+  public IntegerProperty cylinder() {
+    return cylinder;
+  }
+
+  /** The shown ring's name; null while the job has none. */
+  public ObjectProperty<String> ring() {
+    return ring;
+  }
+
+  /** The job's rings by name. */
+  public ObservableList<String> rings() {
+    return FXCollections.unmodifiableObservableList(rings);
+  }
+
+  ReadOnlyObjectProperty<GapsPage> page() {
+    return page.getReadOnlyProperty();
+  }
+
+  Findings findings() {
+    return findings;
+  }
+
+  Feelers feelers() {
+    return feelers;
+  }
+
+  FilingBench filing() {
+    return filing;
+  }
+
+  private void turn() {
+    Finding found = findings.latest().get();
+    if (found == null || found.job().rings().isEmpty()) {
+      page.set(null);
+      return;
+    }
+    List<String> names = found.job().rings().stream().map(Ring::name).toList();
+    if (!names.equals(rings)) {
+      rings.setAll(names);
+    }
+    if (!names.contains(ring.get())) {
+      // Setting it turns the page again.
+      ring.set(names.get(0));
+      return;
+    }
+    int last = found.job().engine().cylinders();
+    int shown = Math.max(1, Math.min(last, cylinder.get()));
+    GapsPage now = GapsPage.of(found, ring.get(), shown, around.appearance().unit().get());
+    page.set(now);
+    feelers.want(now.targetMm());
+    filing.show(
+        ring.get() + "/" + shown,
+        now.tightestMm(),
+        now.targetMm(),
+        found.job().ring(ring.get()).map(Ring::gapMaxMm).orElse(null));
+  }
+}

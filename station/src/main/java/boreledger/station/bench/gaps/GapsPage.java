@@ -1,0 +1,142 @@
+package boreledger.station.bench.gaps;
+
+import boreledger.station.bench.findings.Finding;
+import boreledger.station.bench.model.GapVerdicts;
+import boreledger.station.bench.model.Verdict;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
+import boreledger.station.drawing.GapFigure;
+import boreledger.station.drawing.LengthFormat;
+import boreledger.station.job.DisplayUnit;
+import boreledger.station.job.Ring;
+import boreledger.station.results.JobResults;
+import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.results.RingResults;
+import boreledger.station.results.RingResults.GapResult;
+import boreledger.station.results.RingResults.TargetResult;
+import boreledger.station.results.RingResults.TightestResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What the room shows of one ring in one cylinder.
+ *
+ * @param verdicts of the ring in all cylinders
+ * @param facts target, tightest point and what is left, a line each
+ * @param agreement how each measured gap goes with its bore, a line each
+ * @param choice which ring suits which bore, a line each; empty when nothing can be chosen
+ * @param targetMm the wanted gap; null when there is none
+ */
+record GapsPage(
+    List<Verdict> verdicts,
+    Verdict shown,
+    GapFigure figure,
+    List<String> facts,
+    List<String> agreement,
+    List<String> choice,
+    List<String> cautions,
+    Double targetMm,
+    Double tightestMm) {
+
+  static GapsPage of(Finding finding, String ringName, int cylinder, DisplayUnit unit) {
+    JobResults results = finding.results();
+    DisplayUnit shownUnit = unit == null ? finding.job().displayUnit() : unit;
+    LengthFormat format = new LengthFormat(shownUnit);
+    GapVerdicts words = new GapVerdicts(new Lengths(shownUnit), ringName);
+    CylinderResults shown = results.cylinders().get(cylinder - 1);
+    Ring ring = finding.job().ring(ringName).orElseThrow();
+    RingResults there =
+        shown.rings().stream()
+            .filter(each -> each.ring().equals(ringName))
+            .findFirst()
+            .orElseThrow();
+    return new GapsPage(
+        results.cylinders().stream().map(words::verdict).toList(),
+        words.verdict(shown),
+        GapFigure.of(there, ring, format),
+        facts(there, ring, format),
+        there.gaps().stream().map(gap -> agreement(gap, format)).toList(),
+        choice(results, ringName),
+        there.cautions(),
+        there.targetMm(),
+        there.tightest() == null ? null : there.tightest().gapMm());
+  }
+
+  private static List<String> facts(RingResults ring, Ring kind, LengthFormat format) {
+    List<String> facts = new ArrayList<>();
+    if (ring.target() != null) {
+      facts.add(target(ring.targetMm(), ring.target(), format));
+    } else {
+      facts.add(Text.GAPS_VERIFY_ONLY.with());
+    }
+    facts.add(
+        Text.GAPS_MAKERS_RANGE.with(
+            format.stated(kind.gapMinMm()), format.stated(kind.gapMaxMm()), format.symbol()));
+    TightestResult tightest = ring.tightest();
+    if (tightest != null) {
+      facts.add(
+          Text.GAPS_TIGHTEST.with(
+              format.length(tightest.gapMm(), tightest.expandedUncertaintyMm()),
+              format.depth(tightest.depthMm()),
+              format.symbol()));
+      facts.add(
+          Text.GAPS_HOT.with(
+              format.length(tightest.hotGapMm(), format.coarseDecimals()),
+              tightest.temperaturesOrigin()));
+      facts.add(
+          Text.GAPS_COLD_FOR_MARGIN.with(
+              format.length(tightest.coldGapForMarginMm(), format.coarseDecimals())));
+    }
+    if (ring.removeMm() != null && ring.removeMm() > 0) {
+      facts.add(
+          Text.GAPS_REMOVE.with(
+              format.length(
+                  ring.removeMm(), tightest == null ? null : tightest.expandedUncertaintyMm())));
+    }
+    return facts;
+  }
+
+  private static String target(Double targetMm, TargetResult target, LengthFormat format) {
+    String words =
+        Text.GAPS_TARGET.with(format.length(targetMm, format.coarseDecimals()), target.origin());
+    return target.raisedTo() == null
+        ? words
+        : words
+            + " "
+            + Text.GAPS_RAISED.with(
+                format.length(target.raisedFromMm(), format.coarseDecimals()), target.raisedTo());
+  }
+
+  private static String agreement(GapResult gap, LengthFormat format) {
+    String depth = format.depth(gap.depthMm()) + " " + format.symbol();
+    if (gap.measuredMm() == null) {
+      return Text.GAPS_NOT_READ.with(depth);
+    }
+    String measured = format.length(gap.measuredMm(), gap.measuredUncertaintyMm());
+    if (gap.en() == null) {
+      return Text.GAPS_READ.with(depth, measured);
+    }
+    Text agreement = Math.abs(gap.en()) <= 1 ? Text.GAPS_AGREES : Text.GAPS_DISAGREES;
+    String line =
+        agreement.with(
+            depth,
+            measured,
+            format.length(gap.expectedMm(), format.coarseDecimals()),
+            String.format(Locale.ROOT, "%.1f", gap.en()));
+    return gap.tiltDeg() == null
+        ? line
+        : line
+            + " "
+            + Text.GAPS_TILTED.with(
+                String.format(Locale.ROOT, "%.1f", gap.tiltDeg()),
+                format.length(gap.correctedMm(), format.coarseDecimals()));
+  }
+
+  private static List<String> choice(JobResults results, String ring) {
+    return results.ringChoices().stream()
+        .filter(each -> each.ring().equals(ring))
+        .flatMap(each -> each.choice().words().lines())
+        .toList();
+  }
+}

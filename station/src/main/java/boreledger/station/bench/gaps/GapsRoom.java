@@ -1,0 +1,106 @@
+package boreledger.station.bench.gaps;
+
+import boreledger.station.bench.look.CylinderChoice;
+import boreledger.station.bench.look.FigureView;
+import boreledger.station.bench.look.Room;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.RowConstraints;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Ring gaps: measured against expected along the bore, and what to do about them. */
+public final class GapsRoom {
+  /** By which it is gone to. */
+  public static final String ID = "gaps";
+
+  private static final double[] WIDTHS_PERCENT = {40, 32, 28};
+
+  private final GapsModel model;
+  private final FigureView figure = new FigureView("gap-figure", 1);
+  private final Label title = Words.label("gaps-title", Styles.ROOM_TITLE);
+  private final Parent view;
+
+  private GapsRoom(GapsModel model) {
+    this.model = model;
+    GridPane page = page();
+    Label nothing = Words.label("gaps-nothing", Styles.ROOM_HINT);
+    nothing.setText(Text.GAPS_NOTHING.with());
+    nothing.visibleProperty().bind(model.page().isNull());
+    page.visibleProperty().bind(model.page().isNotNull());
+    StackPane content = new StackPane(nothing, page);
+    content.setMinHeight(0);
+    VBox.setVgrow(content, Priority.ALWAYS);
+    Label fault = Words.label("gaps-fault", Styles.PROBLEM);
+    fault.textProperty().bind(model.findings().fault());
+    fault.managedProperty().bind(fault.textProperty().isNotEmpty());
+    Label defers = Words.label("gaps-defers", Styles.DEFERS);
+    defers.setText(Text.GAPS_DEFERS.with());
+    VBox all = new VBox(title, choosing(), fault, content, defers);
+    all.getStyleClass().add(Styles.ROOM);
+    view = all;
+    model.page().subscribe(this::show);
+  }
+
+  /** The room of a model. */
+  public static Room of(GapsModel model) {
+    return new Room(ID, Text.ROOM_GAPS.with(), new GapsRoom(model).view, model.findings()::want);
+  }
+
+  private Node choosing() {
+    ComboBox<String> ring = new ComboBox<>(model.rings());
+    ring.setId("gaps-ring");
+    ring.setAccessibleText(Text.START_RING.with());
+    ring.valueProperty().bindBidirectional(model.ring());
+    CylinderChoice cylinders = new CylinderChoice(model.cylinder());
+    model
+        .page()
+        .subscribe(
+            page -> {
+              if (page != null) {
+                cylinders.show(page.verdicts());
+              }
+            });
+    HBox.setHgrow(cylinders, Priority.ALWAYS);
+    HBox row = new HBox(ring, cylinders);
+    row.getStyleClass().add(Styles.LINE);
+    row.visibleProperty().bind(model.page().isNotNull());
+    return row;
+  }
+
+  private GridPane page() {
+    GridPane page = new GridPane();
+    page.getStyleClass().add(Styles.CARDS);
+    for (double percent : WIDTHS_PERCENT) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(percent);
+      page.getColumnConstraints().add(column);
+    }
+    RowConstraints row = new RowConstraints();
+    row.setPercentHeight(100);
+    page.getRowConstraints().add(row);
+    page.add(figure, 0, 0);
+    page.add(new FactsPane(model), 1, 0);
+    page.add(new FilePane(model), 2, 0);
+    return page;
+  }
+
+  private void show(GapsPage page) {
+    if (page == null) {
+      title.setText(Text.ROOM_GAPS.with());
+      return;
+    }
+    title.setText(
+        Text.GAPS_TITLE.with(page.shown().title(), model.ring().get(), page.shown().words()));
+    figure.show(page.figure(), Text.GAPS_FIGURE_SPOKEN.with(title.getText()));
+  }
+}
