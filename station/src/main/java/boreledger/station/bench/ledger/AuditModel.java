@@ -142,7 +142,7 @@ public final class AuditModel {
 
   /** Long work that tells how far it is. */
   private interface Work<T> {
-    T run(AuditSteps progress) throws Exception;
+    T run(Steps progress) throws Exception;
   }
 
   private void begin(Work<AuditReport> work, Consumer<AuditReport> told) {
@@ -160,7 +160,7 @@ public final class AuditModel {
     verdict.set(AuditVerdict.NONE);
     saying.set(Text.LEDGER_AUDIT_BEGINS.with());
     lines.clear();
-    AuditSteps steps = new AuditSteps(around.around().screen(), stopThis, this::isAt);
+    Steps steps = new Steps(around.around().screen(), stopThis, this::isAt);
     doing.ask(
         () -> {
           try {
