@@ -10,4 +10,9 @@ import boreledger.station.plan.Position;
  * @param position where the reading stands by now; null for what is no reading
  * @param takenBack what took the reading back; null unless it was
  */
-public record EntryLine(Entry entry, Position position, Standing standing, TakenBack takenBack) {}
+public record EntryLine(Entry entry, Position position, Standing standing, TakenBack takenBack) {
+  /** The entry's link in the chain, in hexadecimal. */
+  public String hashHex() {
+    return entry.hash().toHex();
+  }
+}

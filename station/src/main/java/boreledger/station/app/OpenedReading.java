@@ -3,7 +3,9 @@ package boreledger.station.app;
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.ledger.Entry;
+import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.ImportedEntry;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
@@ -41,19 +43,20 @@ public record OpenedReading(
   }
 
   static OpenedReading of(LedgerView view, long seq) throws LedgerFault, UsageProblem {
-    Entry entry = view.entry(seq).orElseThrow(() -> noReading(seq));
-    if (!(entry.body() instanceof ReadingTaken reading)) {
-      throw noReading(seq);
-    }
+    long id = session(view, seq);
     StoredSession session =
-        StoredSession.some(view, id -> id == reading.session()).stream()
+        StoredSession.some(view, each -> each == id).stream()
             .findFirst()
             .orElseThrow(() -> noReading(seq));
+    List<Entry> said = view.ofSession(id);
     EntryLine line =
-        SessionStory.of(view.ofSession(session.id())).stream()
+        SessionStory.of(said).stream()
             .filter(each -> each.entry().seq() == seq)
             .findFirst()
             .orElseThrow(() -> noReading(seq));
+    if (!(line.entry().body() instanceof ReadingTaken reading)) {
+      throw noReading(seq);
+    }
     String sha256 = session.opened().gauge();
     PositionResult diameter = null;
     String noDiameter = null;
@@ -67,10 +70,27 @@ public record OpenedReading(
         session.opened(),
         LedgerBook.gaugeName(view, sha256),
         view.document(sha256).map(Document::name).orElse(""),
-        reading.setting() == null ? null : view.entry(reading.setting()).orElse(null),
+        setting(said, reading),
         session.stintAt(reading.tS()),
         diameter,
         noDiameter);
+  }
+
+  private static long session(LedgerView view, long seq) throws LedgerFault, UsageProblem {
+    EntryBody body = view.entry(seq).map(Entry::body).orElseThrow(() -> noReading(seq));
+    if (body instanceof ReadingTaken reading) {
+      return reading.session();
+    } else if (body instanceof ImportedEntry imported && imported.session() != null) {
+      return imported.session();
+    }
+    throw noReading(seq);
+  }
+
+  private static Entry setting(List<Entry> said, ReadingTaken reading) {
+    return said.stream()
+        .filter(entry -> reading.setting() != null && entry.seq() == reading.setting())
+        .findFirst()
+        .orElse(null);
   }
 
   private static PositionResult diameter(LedgerView view, StoredSession session, EntryLine line)

@@ -1,6 +1,7 @@
 package boreledger.station.app;
 
 import boreledger.drivers.file.FileProblem;
+import boreledger.drivers.line.Bytes;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
+import java.util.Set;
 
 /**
  * Signs a ledger's head after an audit, in the ledger and in a file to keep elsewhere.
@@ -84,6 +86,11 @@ public record Sealing(Path ledger, String name, KeyFile keyFile, char[] passphra
       write(file, seal, entry);
       return new Done(entry, seal, file, keyFile.path(), keyIsNew);
     }
+  }
+
+  /** The public keys that a person trusts: their own, once it is there. */
+  public static Set<Bytes> known(KeyFile own) throws KeyProblem {
+    return own.exists() ? Set.of(own.readOpen()) : Set.of();
   }
 
   private static void refuseIfThere(Path file) throws UsageProblem {

@@ -8,6 +8,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -145,16 +146,30 @@ public final class LedgerView implements AutoCloseable {
   }
 
   /**
-   * The latest session openings before an entry, oldest first.
+   * The latest session openings before an entry in the order they came into this ledger, oldest
+   * first.
    *
    * @param most how many at most
    */
   public List<Entry> sessionsBefore(long seq, int most) throws LedgerFault {
-    return query(
-        "WHERE seq IN (SELECT seq FROM entry WHERE kind = 'session' AND seq < ?"
-            + " ORDER BY seq DESC LIMIT ?)",
-        seq,
-        most);
+    List<Entry> own =
+        query(
+            "WHERE seq IN (SELECT seq FROM entry WHERE kind = 'session' AND seq < ?"
+                + " ORDER BY seq DESC LIMIT ?)",
+            seq,
+            most);
+    if (imports().isEmpty()) {
+      return own;
+    }
+    List<Entry> all =
+        new ArrayList<>(
+            imported(
+                "AND json_extract(json_extract(body, '$.body'), '$.kind') = 'session'"
+                    + " AND seq < ?",
+                seq));
+    all.addAll(own);
+    all.sort(Comparator.comparingLong(Entry::seq));
+    return List.copyOf(all.subList(Math.max(0, all.size() - most), all.size()));
   }
 
   /**
@@ -163,12 +178,13 @@ public final class LedgerView implements AutoCloseable {
    * @param most how many entries at most
    */
   public List<Entry> ofSessionBefore(long session, long seq, int most) throws LedgerFault {
-    return query(
-        "WHERE seq IN (SELECT seq FROM entry WHERE session = ? AND seq < ?"
-            + " ORDER BY seq DESC LIMIT ?)",
-        session,
-        seq,
-        most);
+    return readable(
+        query(
+            "WHERE seq IN (SELECT seq FROM entry WHERE session = ? AND seq < ?"
+                + " ORDER BY seq DESC LIMIT ?)",
+            session,
+            seq,
+            most));
   }
 
   /** How many entries were said in a session after its opening. */

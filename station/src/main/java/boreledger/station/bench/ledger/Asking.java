@@ -1,5 +1,6 @@
 package boreledger.station.bench.ledger;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 
@@ -53,6 +54,7 @@ final class Asking {
 
   /** A fault that nobody foresaw has its name said as well. */
   static String words(Exception e) {
-    return e instanceof RuntimeException || e.getMessage() == null ? e.toString() : e.getMessage();
+    boolean unforeseen = e instanceof RuntimeException && !(e instanceof CancellationException);
+    return unforeseen || e.getMessage() == null ? e.toString() : e.getMessage();
   }
 }

@@ -1,16 +1,13 @@
 package boreledger.station.bench.ledger;
 
-import boreledger.drivers.line.Bytes;
 import boreledger.station.app.Sealing;
 import boreledger.station.audit.AuditReport;
 import boreledger.station.audit.LedgerAudit;
 import boreledger.station.bench.words.Text;
 import boreledger.station.seal.KeyFile;
-import boreledger.station.seal.KeyProblem;
 import boreledger.station.seal.Seal;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -57,7 +54,7 @@ public final class AuditModel {
   public void audit() {
     Path ledger = around.ledger();
     begin(
-        progress -> LedgerAudit.of(ledger, Map.of(), known(), progress),
+        progress -> LedgerAudit.of(ledger, Map.of(), Sealing.known(keyFile), progress),
         report -> saying.set(AuditLine.heading(report)));
   }
 
@@ -128,7 +125,8 @@ public final class AuditModel {
     begin(
         progress -> {
           sealing.check();
-          AuditReport report = LedgerAudit.of(sealing.ledger(), Map.of(), known(), progress);
+          AuditReport report =
+              LedgerAudit.of(sealing.ledger(), Map.of(), Sealing.known(keyFile), progress);
           return new Signed(
               report, report.intact() ? sealing.seal(report.head(), around.clock()) : null);
         },
@@ -144,7 +142,7 @@ public final class AuditModel {
 
   /** Long work that tells how far it is. */
   private interface Work<T> {
-    T run(AuditSteps progress) throws Exception;
+    T run(Steps progress) throws Exception;
   }
 
   private void begin(Work<AuditReport> work, Consumer<AuditReport> told) {
@@ -162,7 +160,7 @@ public final class AuditModel {
     verdict.set(AuditVerdict.NONE);
     saying.set(Text.LEDGER_AUDIT_BEGINS.with());
     lines.clear();
-    AuditSteps steps = new AuditSteps(around.around().screen(), stopThis, this::isAt);
+    Steps steps = new Steps(around.around().screen(), stopThis, this::isAt);
     doing.ask(
         () -> {
           try {
@@ -191,10 +189,6 @@ public final class AuditModel {
     running.set(false);
     verdict.set(AuditVerdict.FAILED);
     saying.set(what);
-  }
-
-  private Set<Bytes> known() throws KeyProblem {
-    return keyFile.exists() ? Set.of(keyFile.readOpen()) : Set.of();
   }
 
   private static String idle() {

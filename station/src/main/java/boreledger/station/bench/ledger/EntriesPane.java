@@ -52,6 +52,7 @@ final class EntriesPane extends VBox {
     TableView<EntryLine> made = new TableView<>(model.lines());
     made.setId("ledger-entries");
     made.getStyleClass().add(Styles.LEDGER_LIST);
+    made.setAccessibleText(Text.LEDGER_ENTRIES.with());
     Label none = Words.label("ledger-no-entries", Styles.LEDGER_NONE);
     none.setText(Text.LEDGER_ENTRIES_NONE.with());
     made.setPlaceholder(none);

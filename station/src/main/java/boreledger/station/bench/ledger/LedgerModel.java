@@ -34,6 +34,7 @@ public final class LedgerModel {
   private final SessionModel entries;
   private final AuditModel audit;
   private final SheetModel sheet;
+  private final ExportModel export;
 
   /** A room in which nothing was looked at yet. */
   public LedgerModel(LedgerAround around) {
@@ -42,6 +43,7 @@ public final class LedgerModel {
     entries = new SessionModel(around, problem::set);
     audit = new AuditModel(around);
     sheet = new SheetModel(around);
+    export = new ExportModel(around);
     search.subscribe(typed -> find());
     around.around().workshop().addListener((ledger, before, now) -> forget());
   }
@@ -69,6 +71,7 @@ public final class LedgerModel {
     session.set(chosen);
     entries.show(chosen);
     sheet.job().set(chosen.opened().jobName());
+    export.session().set(chosen);
   }
 
   /** The ledger's file. */
@@ -131,6 +134,11 @@ public final class LedgerModel {
     return sheet;
   }
 
+  /** Handing out readings or the chain. */
+  public ExportModel export() {
+    return export;
+  }
+
   private void forget() {
     sessions.clear();
     more.set(false);
@@ -138,6 +146,7 @@ public final class LedgerModel {
     entries.clear();
     audit.clear();
     sheet.clear();
+    export.clear();
     find();
   }
 

@@ -16,7 +16,9 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -29,7 +31,7 @@ public final class LedgerRoom {
   /** By which it is gone to. */
   public static final String ID = "ledger";
 
-  private static final double PARTS_EM = 30;
+  private static final double PARTS_EM = 33;
 
   private final LedgerModel model;
   private final SessionsPane sessions;
@@ -75,8 +77,7 @@ public final class LedgerRoom {
         grown(
             Showing.when(
                 model.part().isEqualTo(LedgerPart.AUDIT), new AuditPane(model.audit(), file())));
-    Node sheet =
-        Showing.when(model.part().isEqualTo(LedgerPart.SHEET), new SheetPane(model.sheet()));
+    Node sheet = grown(Showing.when(model.part().isEqualTo(LedgerPart.SHEET), papers()));
     VBox view =
         new VBox(
             head(),
@@ -93,15 +94,17 @@ public final class LedgerRoom {
             pressed.consume();
           }
         });
-    inReading.subscribe(
-        now -> {
-          if (now) {
-            reading.focus();
-          } else {
-            entries.focus();
-          }
+    // Only what can be seen can have the focus.
+    opened.visibleProperty().subscribe((before, now) -> focus(now, reading::focus));
+    book.visibleProperty().subscribe((before, now) -> focus(now, entries::focus));
+    return new Room(
+        ID,
+        Text.LEDGER_ROOM.with(),
+        view,
+        () -> {
+          model.entered();
+          sessions.focus();
         });
-    return new Room(ID, Text.LEDGER_ROOM.with(), view, model::entered);
   }
 
   private HBox head() {
@@ -124,6 +127,23 @@ public final class LedgerRoom {
     return head;
   }
 
+  private ScrollPane papers() {
+    GridPane papers = new GridPane();
+    papers.getStyleClass().add(Styles.LEDGER_COLUMNS);
+    for (int i = 0; i < 2; i++) {
+      ColumnConstraints half = new ColumnConstraints();
+      half.setPercentWidth(50);
+      papers.getColumnConstraints().add(half);
+    }
+    papers.add(new SheetPane(model.sheet()), 0, 0);
+    papers.add(new ExportPane(model.export()), 1, 0);
+    ScrollPane scroll = new ScrollPane(papers);
+    scroll.setFitToWidth(true);
+    scroll.setFocusTraversable(false);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
+  }
+
   private Label file() {
     Label file = Words.label(null, Styles.MUTED);
     file.textProperty()
@@ -144,6 +164,12 @@ public final class LedgerRoom {
     book.add(sessions, 0, 0);
     book.add(entries, 1, 0);
     return book;
+  }
+
+  private static void focus(boolean shown, Runnable focus) {
+    if (shown) {
+      focus.run();
+    }
   }
 
   private void toEntries() {

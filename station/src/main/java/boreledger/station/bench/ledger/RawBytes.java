@@ -1,8 +1,6 @@
 package boreledger.station.bench.ledger;
 
-import boreledger.drivers.line.Bytes;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HexFormat;
 
 /** Bytes as a person reads them. */
 final class RawBytes {
@@ -20,19 +18,13 @@ final class RawBytes {
 
   /** Pairs of digits parted by blanks, such as {@code 2b 30 0d}. */
   static String hex(String hex) {
-    List<String> pairs = new ArrayList<>();
-    for (int i = 0; i + 1 < hex.length(); i += 2) {
-      pairs.add(hex.substring(i, i + 2));
-    }
-    return String.join(" ", pairs);
+    return HexFormat.ofDelimiter(" ").formatHex(HexFormat.of().parseHex(hex));
   }
 
   /** The printable characters of ASCII, and a full stop for each other byte. */
   static String printable(String hex) {
-    Bytes bytes = Bytes.ofHex(hex);
     StringBuilder text = new StringBuilder();
-    for (int i = 0; i < bytes.size(); i++) {
-      int each = bytes.at(i);
+    for (byte each : HexFormat.of().parseHex(hex)) {
       text.append(each >= FIRST_PRINTABLE && each <= LAST_PRINTABLE ? (char) each : '.');
     }
     return text.toString();

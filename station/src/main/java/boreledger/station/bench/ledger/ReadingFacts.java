@@ -65,7 +65,7 @@ public record ReadingFacts(
         new Fact(
             Text.LEDGER_FACT_ENTRY.with(),
             Text.LEDGER_ENTRY_OF.with(Long.toString(line.entry().seq()), Long.toString(session))),
-        new Fact(Text.LEDGER_FACT_HASH.with(), grouped(line.entry().hash().toHex())));
+        new Fact(Text.LEDGER_FACT_HASH.with(), grouped(line.hashHex())));
   }
 
   private static String taken(EntryWords words, Instant wall, double tS) {

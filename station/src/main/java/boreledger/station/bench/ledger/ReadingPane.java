@@ -5,6 +5,7 @@ import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -47,7 +48,7 @@ final class ReadingPane extends VBox {
     VBox right =
         new VBox(
             Showing.when(model.correction().possible(), correction),
-            scrolled("ledger-budget", uncertainty));
+            Showing.when(model.correction().possible(), scrolled("ledger-budget", uncertainty)));
     right.getStyleClass().add(Styles.LEDGER_SIDE);
     halves.add(left, 0, 0);
     halves.add(right, 1, 0);
@@ -65,9 +66,14 @@ final class ReadingPane extends VBox {
     facts.show(reading == null ? List.of() : reading.facts());
     budget.show(reading == null ? List.of() : reading.budget());
     boolean none = reading == null || reading.budget().isEmpty();
-    noBudget.setVisible(none);
-    noBudget.setManaged(none);
+    show(noBudget, none);
+    show(budget, !none);
     samples.getItems().setAll(reading == null ? List.of() : reading.samples());
+  }
+
+  private static void show(Node node, boolean shown) {
+    node.setVisible(shown);
+    node.setManaged(shown);
   }
 
   private static ScrollPane scrolled(String id, Card card) {
@@ -76,6 +82,8 @@ final class ReadingPane extends VBox {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add(Styles.LEDGER_SCROLL);
+    // A scroll pane would ask for the height of words that do not wrap.
+    scroll.prefHeightProperty().bind(card.heightProperty().add(1));
     VBox.setVgrow(scroll, Priority.SOMETIMES);
     return scroll;
   }

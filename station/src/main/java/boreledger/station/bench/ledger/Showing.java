@@ -11,11 +11,9 @@ final class Showing {
 
   /** A node that takes no place while it is not shown. */
   static <T extends Node> T when(ObservableValue<Boolean> shown, T node) {
-    shown.subscribe(
-        now -> {
-          node.setVisible(now);
-          node.setManaged(now);
-        });
+    // Bound rather than listened to: the binding then lives as long as the node.
+    node.visibleProperty().bind(shown);
+    node.managedProperty().bind(shown);
     return node;
   }
 

@@ -127,6 +127,7 @@ final class LedgerStates {
     model.sheet().by().set("A. Turner");
     model.sheet().write();
     model.sheet().write();
+    model.export().write();
     return model;
   }
 }

@@ -4,8 +4,8 @@ import boreledger.station.audit.AuditProgress;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 
-/** Tells the screen how far an audit is, no oftener than the screen keeps up with. */
-final class AuditSteps implements AuditProgress {
+/** Tells the screen how far long work is, no oftener than the screen keeps up with. */
+final class Steps implements AuditProgress {
   private final Executor screen;
   private final AtomicBoolean stop;
   private final Told told;
@@ -18,7 +18,7 @@ final class AuditSteps implements AuditProgress {
     void at(long entries, long of);
   }
 
-  AuditSteps(Executor screen, AtomicBoolean stop, Told told) {
+  Steps(Executor screen, AtomicBoolean stop, Told told) {
     this.screen = screen;
     this.stop = stop;
     this.told = told;
