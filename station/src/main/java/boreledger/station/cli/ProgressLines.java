@@ -5,6 +5,7 @@ import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Began;
 import boreledger.station.gauging.GaugingEvent.LineBack;
 import boreledger.station.gauging.GaugingEvent.LineGone;
+import boreledger.station.gauging.GaugingEvent.Noticed;
 import boreledger.station.gauging.GaugingEvent.Over;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.gauging.GaugingEvent.Said;
@@ -27,6 +28,8 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       began(began);
     } else if (event instanceof Said said) {
       said(said.outcome(), said.progress());
+    } else if (event instanceof Noticed noticed) {
+      answer.tell("note: " + noticed.what());
     } else if (event instanceof LineGone gone) {
       answer.tell("gone: " + gone.why());
     } else if (event instanceof LineBack back) {

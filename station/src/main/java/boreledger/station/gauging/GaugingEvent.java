@@ -31,6 +31,14 @@ public sealed interface GaugingEvent {
   record Said(Outcome outcome, Progress progress) implements GaugingEvent {}
 
   /**
+   * Something about the line that a person should know: a unit that changed, or bytes that nothing
+   * can be made of.
+   *
+   * @param what one line
+   */
+  record Noticed(String what) implements GaugingEvent {}
+
+  /**
    * The line went away; it is waited for, and the ledger says so. It may be said again with more to
    * tell.
    *

@@ -4,6 +4,7 @@ import boreledger.drivers.gauge.Gauge;
 import boreledger.drivers.gauge.GaugeEvent;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
+import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.pick.PlausibleWindow;
 import boreledger.drivers.profile.AskSpec;
 import boreledger.drivers.queue.CaptureQueue;
@@ -40,6 +41,7 @@ public final class GaugingRun {
   private final CaptureQueue queue = new CaptureQueue(QUEUE_CAPACITY);
   private final Queue<Outcome.Held> confirmed = new ConcurrentLinkedQueue<>();
   private volatile boolean stopped;
+  private final LineWatch watch = new LineWatch();
   private LineFault fault;
 
   private GaugingRun(
@@ -179,13 +181,24 @@ public final class GaugingRun {
   }
 
   private void hear(GaugeEvent event) throws LedgerFault {
+    if (!toTheLinesEnd) {
+      watch.hear(event).ifPresent(what -> watcher.accept(new GaugingEvent.Noticed(what)));
+    }
     if (event instanceof GaugeEvent.Live live) {
       watcher.accept(new GaugingEvent.Live(live.sample()));
     } else if (event instanceof GaugeEvent.Picks picks) {
-      said(toTheLinesEnd ? session.offer(picks.pick()) : session.offerLive(picks.pick()));
+      said(toTheLinesEnd ? session.offer(picks.pick()) : offerLive(picks.pick()));
     } else if (event instanceof GaugeEvent.Bad bad) {
       said(session.refuse(bad.rejected()));
     }
+  }
+
+  private Outcome offerLive(PickEvent pick) throws LedgerFault {
+    Outcome outcome = session.offerLive(watch.cautioned(pick));
+    if (outcome instanceof Outcome.Taken) {
+      watch.took(pick);
+    }
+    return outcome;
   }
 
   private void said(Outcome outcome) {
