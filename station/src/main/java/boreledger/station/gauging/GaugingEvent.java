@@ -53,6 +53,13 @@ public sealed interface GaugingEvent {
    */
   record LineBack(String how, Progress progress) implements GaugingEvent {}
 
+  /**
+   * The same of a further gauge of the run, which has a session of its own.
+   *
+   * @param gauge its name, such as {@code ring-depth top}
+   */
+  record Beside(String gauge, GaugingEvent event) implements GaugingEvent {}
+
   /** The run is over; no event follows. */
   record Over(Ending ending, Progress progress) implements GaugingEvent {}
 

@@ -6,6 +6,9 @@ import boreledger.drivers.gauge.GaugeEvent;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.Flag;
 import boreledger.drivers.profile.LengthUnit;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.session.Outcome;
+import boreledger.station.session.Session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +51,7 @@ final class LineWatch {
   }
 
   /** A pick, with a caution when its unit is another than that of the last reading taken. */
-  PickEvent cautioned(PickEvent pick) {
+  private PickEvent cautioned(PickEvent pick) {
     if (!(pick instanceof PickEvent.Picked picked)) {
       return pick;
     }
@@ -64,10 +67,14 @@ final class LineWatch {
         picked.tS(), picked.valueMm(), picked.standardUncertaintyMm(), picked.samples(), cautions);
   }
 
-  /** Notes that this pick became a reading. */
-  void took(PickEvent pick) {
-    List<LengthUnit> units = units(pick.samples());
-    taken = units.get(units.size() - 1);
+  /** Offers a pick to a session, with such a caution. */
+  Outcome offer(Session session, PickEvent pick) throws LedgerFault {
+    Outcome outcome = session.offerLive(cautioned(pick));
+    if (outcome instanceof Outcome.Taken) {
+      List<LengthUnit> units = units(pick.samples());
+      taken = units.get(units.size() - 1);
+    }
+    return outcome;
   }
 
   private Optional<String> heard(List<Sample> samples) {
