@@ -11,8 +11,10 @@ import java.util.List;
  *
  * <ul>
  *   <li>The next reading needs the value to move away first, for two samples in a row, so that one
- *       wild sample does not repeat a reading; or the line to be silent for 2 s or twice the still
- *       time, whichever is longer.
+ *       wild sample does not repeat a reading.
+ *   <li>A silence is no move: the gauge may have slept where it is. When it is still at the last
+ *       reading after 2 s or twice the still time, whichever is longer, without a sample, that is
+ *       told once as no reading.
  *   <li>Samples further apart than the still time are not known to have been still in between.
  *   <li>Values outside the plausible window are free air.
  *   <li>A stream in which nothing ever settled ends with the reason.
@@ -31,6 +33,7 @@ final class SettleRule implements PickRule {
   private Double pickedMm;
   private int away;
   private boolean everPicked;
+  private boolean woken;
 
   /**
    * @param window null when not known
@@ -50,13 +53,9 @@ final class SettleRule implements PickRule {
       return List.of();
     }
     if (pickedMm != null && !moved(sample)) {
-      return List.of();
+      return woken && isSettledWith(sample) ? List.of(unmoved()) : List.of();
     }
-    still.add(sample);
-    while (spreadMm() > spec.withinMm() + ROUNDING) {
-      still.removeFirst();
-    }
-    return isSettled() ? List.of(settled()) : List.of();
+    return isSettledWith(sample) ? List.of(settled()) : List.of();
   }
 
   @Override
@@ -77,7 +76,7 @@ final class SettleRule implements PickRule {
       still.clear();
     }
     if (silentS > Math.max(SILENCE_S, 2 * spec.forS())) {
-      pickedMm = null;
+      woken = pickedMm != null;
     }
   }
 
@@ -92,6 +91,8 @@ final class SettleRule implements PickRule {
       return false;
     }
     pickedMm = null;
+    woken = false;
+    still.clear();
     return true;
   }
 
@@ -101,9 +102,25 @@ final class SettleRule implements PickRule {
     return mostMm - leastMm;
   }
 
-  private boolean isSettled() {
+  private boolean isSettledWith(Sample sample) {
+    still.add(sample);
+    while (spreadMm() > spec.withinMm() + ROUNDING) {
+      still.removeFirst();
+    }
     double stillS = still.getLast().tS() - still.getFirst().tS();
     return still.size() >= FEWEST && stillS >= spec.forS() - ROUNDING;
+  }
+
+  private PickEvent unmoved() {
+    PickEvent none =
+        new PickEvent.NotPicked(
+            still.getLast().tS(),
+            List.copyOf(still),
+            "after a silence, still where the last reading was; move the gauge away and back for"
+                + " a new one");
+    still.clear();
+    woken = false;
+    return none;
   }
 
   private PickEvent settled() {

@@ -1,6 +1,7 @@
 package boreledger.drivers.pick;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.profile.PickSpec;
@@ -106,8 +107,27 @@ class SettleRuleTest {
   }
 
   @Test
-  void equalReadingsAreToldApartBySilence() {
-    assertEquals(List.of(0.5, 0.5), still(0.5, 12).silence(2).still(0.5, 12).picked());
+  void gaugeThatWakesWhereItFellAsleepGivesNoReadingAndSaysSoOnce() {
+    List<PickEvent> events = still(0.5, 12).silence(60).still(0.501, 40).events(null);
+    assertEquals(List.of(0.5), Samples.picked(events));
+    assertEquals(2, events.size());
+    PickEvent.NotPicked none = assertInstanceOf(PickEvent.NotPicked.class, events.get(1));
+    assertEquals(9, none.samples().size());
+    assertEquals(
+        "after a silence, still where the last reading was; move the gauge away and back for a new"
+            + " one",
+        none.why());
+  }
+
+  @Test
+  void gaugeThatWakesElsewhereGivesAReading() {
+    assertEquals(List.of(0.5, 0.53), still(0.5, 12).silence(60).still(0.53, 12).picked());
+  }
+
+  @Test
+  void gaugeThatWakesAndIsMovedAwayAndBackGivesAReading() {
+    still(0.5, 12).silence(60).still(0.5, 12).then(0.8, 0.8).still(0.5, 12);
+    assertEquals(List.of(0.5, 0.5), picked());
   }
 
   @Test

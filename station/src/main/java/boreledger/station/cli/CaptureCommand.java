@@ -26,6 +26,7 @@ import picocli.CommandLine.ParentCommand;
       "waited for: the same device, or none.",
       "Example: boreledger capture --job my.job.toml --gauge my.gauge.toml --port /dev/ttyUSB0",
       "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3",
+      "Two gauges at once: add --also depth.gauge.toml@/dev/ttyUSB1:ring-depth:top",
       "To practise without a gauge: boreledger capture --job my.job.toml --practice --pace 20",
       "  --measure bore --ledger practice.db"
     })

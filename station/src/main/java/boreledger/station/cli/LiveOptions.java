@@ -5,9 +5,12 @@ import boreledger.station.app.LiveChoice;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.app.UsageProblem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
@@ -17,6 +20,10 @@ import picocli.CommandLine.TypeConversionException;
 /** What gauging from a live line wants to know, with or without a window. */
 final class LiveOptions {
   private static final double FASTEST = 1000;
+  // A port may hold colons: tcp://host:port.
+  private static final Pattern ALSO =
+      Pattern.compile(
+          "(?<gauge>[^@]+)@(?<port>.+?):(?<what>bore|gap|ring-depth)(?::(?<ring>[^:]+))?");
 
   @Option(names = "--job", paramLabel = "FILE", description = "The job file.")
   private Path job;
@@ -90,6 +97,16 @@ final class LiveOptions {
       description = "Also write what the line delivers into a new capture file, for replay.")
   private Path record;
 
+  @Option(
+      names = "--also",
+      paramLabel = "GAUGE@PORT:WHAT:RING",
+      description = {
+        "A further gauge, such as depth.gauge.toml@/dev/ttyUSB1:ring-depth:top, whose readings go",
+        "into a session of their own in the same ledger, opened when its first one comes. Give it",
+        "once for each; bores go without a ring."
+      })
+  private List<String> also = List.of();
+
   /** The job file; null when none was named. */
   Path job() {
     return job;
@@ -113,7 +130,16 @@ final class LiveOptions {
       throw new UsageProblem((job == null ? "--job" : "--measure") + " is missing");
     }
     return new LiveRequest(
-        job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
+        job,
+        listening(),
+        measure,
+        ring,
+        settingTempC,
+        blockTempC,
+        ledger,
+        fresh,
+        record,
+        alsoListening());
   }
 
   private LiveChoice listening() throws UsageProblem {
@@ -126,6 +152,27 @@ final class LiveOptions {
       throw new UsageProblem((seed != null ? "--seed" : "--pace") + " goes with --practice only");
     }
     return new LiveChoice.Gauge(gauge, port, !stopIfGone);
+  }
+
+  private List<LiveRequest.Also> alsoListening() throws UsageProblem {
+    if (practice && !also.isEmpty()) {
+      throw new UsageProblem("--practice goes without --also");
+    }
+    List<LiveRequest.Also> gauges = new ArrayList<>();
+    for (String text : also) {
+      Matcher parts = ALSO.matcher(text);
+      if (!parts.matches()) {
+        throw new UsageProblem(
+            "--also " + text + " is not GAUGE@PORT:WHAT:RING, WHAT one of " + MeasureWord.words());
+      }
+      Path profile = Path.of(parts.group("gauge"));
+      gauges.add(
+          new LiveRequest.Also(
+              new LiveChoice.Gauge(profile, parts.group("port"), !stopIfGone),
+              new MeasureWord().convert(parts.group("what")),
+              parts.group("ring")));
+    }
+    return gauges;
   }
 
   private LiveChoice practice() throws UsageProblem {

@@ -3,8 +3,10 @@ package boreledger.station.cli;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Began;
+import boreledger.station.gauging.GaugingEvent.Beside;
 import boreledger.station.gauging.GaugingEvent.LineBack;
 import boreledger.station.gauging.GaugingEvent.LineGone;
+import boreledger.station.gauging.GaugingEvent.Noticed;
 import boreledger.station.gauging.GaugingEvent.Over;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.gauging.GaugingEvent.Said;
@@ -16,9 +18,16 @@ import java.util.function.Consumer;
 /** Tells a gauging run on standard error, one line for each event that matters. */
 final class ProgressLines implements Consumer<GaugingEvent> {
   private final Answer answer;
+  private final String from;
 
   ProgressLines(Answer answer) {
+    this(answer, "");
+  }
+
+  /** Lines that each begin with whom they are from. */
+  private ProgressLines(Answer answer, String from) {
     this.answer = answer;
+    this.from = from;
   }
 
   @Override
@@ -27,10 +36,14 @@ final class ProgressLines implements Consumer<GaugingEvent> {
       began(began);
     } else if (event instanceof Said said) {
       said(said.outcome(), said.progress());
+    } else if (event instanceof Beside beside) {
+      new ProgressLines(answer, "[" + beside.gauge() + "] ").accept(beside.event());
+    } else if (event instanceof Noticed noticed) {
+      tell("note: " + noticed.what());
     } else if (event instanceof LineGone gone) {
-      answer.tell("gone: " + gone.why());
+      tell("gone: " + gone.why());
     } else if (event instanceof LineBack back) {
-      answer.tell("back: " + back.how());
+      tell("back: " + back.how());
       next(back.progress().next());
     } else if (event instanceof Over over && over.ending() != Ending.LINE_BROKE) {
       over(over);
@@ -38,7 +51,7 @@ final class ProgressLines implements Consumer<GaugingEvent> {
   }
 
   private void began(Began began) {
-    answer.tell(
+    tell(
         String.format(
             "%s session %d of %s: %s, from %s",
             began.resumed() ? "resumed" : "opened",
@@ -46,13 +59,13 @@ final class ProgressLines implements Consumer<GaugingEvent> {
             began.start().job().name(),
             began.start().measure().word(),
             began.start().line()));
-    began.lineNotes().forEach(note -> answer.tell("note: " + note));
+    began.lineNotes().forEach(note -> tell("note: " + note));
     next(began.progress().next());
   }
 
   private void said(Outcome outcome, Progress progress) {
     if (outcome instanceof Outcome.Taken taken) {
-      answer.tell(
+      tell(
           String.format(
               Locale.ROOT,
               "taken %d of %d: %s, %+.4f mm, entry %d",
@@ -61,14 +74,14 @@ final class ProgressLines implements Consumer<GaugingEvent> {
               taken.position().words(),
               taken.valueMm(),
               taken.entry()));
-      taken.cautions().forEach(caution -> answer.tell("caution: " + caution));
+      taken.cautions().forEach(caution -> tell("caution: " + caution));
       next(taken.next());
     } else if (outcome instanceof Outcome.Refused refused) {
-      answer.tell("refused: " + refused.why());
+      tell("refused: " + refused.why());
     } else if (outcome instanceof Outcome.Held held) {
-      answer.tell("refused: " + held.why());
+      tell("refused: " + held.why());
     } else if (outcome instanceof Outcome.TakenBack back) {
-      answer.tell(
+      tell(
           String.format(
               Locale.ROOT,
               "taken back: %s, %+.4f mm, entry %d; the same again restores it",
@@ -77,7 +90,7 @@ final class ProgressLines implements Consumer<GaugingEvent> {
               back.entry()));
       next(back.position());
     } else if (outcome instanceof Outcome.Restored restored) {
-      answer.tell(
+      tell(
           String.format(
               Locale.ROOT,
               "restored: %s, %+.4f mm, entry %d",
@@ -90,18 +103,22 @@ final class ProgressLines implements Consumer<GaugingEvent> {
 
   private void next(Position position) {
     if (position != null) {
-      answer.tell("next: " + position.words());
+      tell("next: " + position.words());
     }
   }
 
   private void over(Over over) {
     if (over.ending() == Ending.PLAN_DONE) {
-      answer.tell("done: every position has its reading");
+      tell("done: every position has its reading");
     } else if (over.progress().next() != null) {
-      answer.tell(
+      tell(
           String.format(
               "unfinished: %d of %d positions, next %s",
               over.progress().done(), over.progress().planned(), over.progress().next().words()));
     }
+  }
+
+  private void tell(String line) {
+    answer.tell(from + line);
   }
 }

@@ -31,6 +31,14 @@ public sealed interface GaugingEvent {
   record Said(Outcome outcome, Progress progress) implements GaugingEvent {}
 
   /**
+   * Something about the line that a person should know: a unit that changed, or bytes that nothing
+   * can be made of.
+   *
+   * @param what one line
+   */
+  record Noticed(String what) implements GaugingEvent {}
+
+  /**
    * The line went away; it is waited for, and the ledger says so. It may be said again with more to
    * tell.
    *
@@ -44,6 +52,13 @@ public sealed interface GaugingEvent {
    * @param how one line that says where it was found
    */
   record LineBack(String how, Progress progress) implements GaugingEvent {}
+
+  /**
+   * The same of a further gauge of the run, which has a session of its own.
+   *
+   * @param gauge its name, such as {@code ring-depth top}
+   */
+  record Beside(String gauge, GaugingEvent event) implements GaugingEvent {}
 
   /** The run is over; no event follows. */
   record Over(Ending ending, Progress progress) implements GaugingEvent {}

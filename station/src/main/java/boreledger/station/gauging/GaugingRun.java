@@ -15,18 +15,23 @@ import boreledger.station.session.Outcome;
 import boreledger.station.session.Plausible;
 import boreledger.station.session.Session;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 
 /**
- * Feeds one gauge into one session until the plan is done, the line ends or breaks, or a person
- * stops it. A line that is waited for when it goes away does not end the run.
+ * Feeds a gauge into its session, and further gauges into theirs, until the plan is done, the line
+ * ends or breaks, or a person stops it. A line that is waited for when it goes away does not end
+ * the run.
  *
- * <p>The line is read on a thread of its own, which ends with the run; the ledger is written on the
- * thread that calls {@link #run}, and the watcher is told there, after the commit. {@link #stop}
- * and {@link #confirm} may be called from any thread.
+ * <p>Each line is read on a thread of its own, which ends with the run; all put into one queue, and
+ * each item says whose it is. The plan is done when the main gauge's is, and so is that of every
+ * further gauge that was heard of. A further gauge's line may end or break without ending the run.
+ *
+ * <p>The ledger is written on the thread that calls {@link #run}, and the watcher is told there,
+ * after the commit. {@link #stop} and {@link #confirm} may be called from any thread.
  */
 public final class GaugingRun {
   private static final int QUEUE_CAPACITY = 1024;
@@ -36,10 +41,12 @@ public final class GaugingRun {
   private final Line line;
   private final boolean resumed;
   private final boolean toTheLinesEnd;
+  private final List<SideGauge> sides;
   private final Consumer<GaugingEvent> watcher;
   private final CaptureQueue queue = new CaptureQueue(QUEUE_CAPACITY);
   private final Queue<Outcome.Held> confirmed = new ConcurrentLinkedQueue<>();
   private volatile boolean stopped;
+  private final LineWatch watch = new LineWatch();
   private LineFault fault;
 
   private GaugingRun(
@@ -47,23 +54,35 @@ public final class GaugingRun {
       Line line,
       boolean resumed,
       boolean toTheLinesEnd,
+      List<SideGauge> sides,
       Consumer<GaugingEvent> watcher) {
     this.session = session;
     this.line = line;
     this.resumed = resumed;
     this.toTheLinesEnd = toTheLinesEnd;
+    this.sides = List.copyOf(sides);
     this.watcher = watcher;
   }
 
   /** A run on a live line, which is over when the plan is done. */
   public static GaugingRun live(
       Session session, Line line, boolean resumed, Consumer<GaugingEvent> watcher) {
-    return new GaugingRun(session, line, resumed, false, watcher);
+    return live(session, line, resumed, List.of(), watcher);
+  }
+
+  /** The same, with further gauges whose names differ; it closes their lines too. */
+  public static GaugingRun live(
+      Session session,
+      Line line,
+      boolean resumed,
+      List<SideGauge> sides,
+      Consumer<GaugingEvent> watcher) {
+    return new GaugingRun(session, line, resumed, false, sides, watcher);
   }
 
   /** A run on recorded bytes, all of which are accounted for, beyond the plan's end too. */
   public static GaugingRun recorded(Session session, Line line, Consumer<GaugingEvent> watcher) {
-    return new GaugingRun(session, line, false, true, watcher);
+    return new GaugingRun(session, line, false, true, List.of(), watcher);
   }
 
   /**
@@ -79,8 +98,10 @@ public final class GaugingRun {
         new Gauge(
             session.start().gauge(), new PlausibleWindow(plausible.lowMm(), plausible.highMm()));
     Thread reader = reader(gauge).start();
+    sides.forEach(side -> side.start(queue));
     try {
       Ending ending = toTheEnd(reader);
+      takeRestOfSides();
       watcher.accept(new GaugingEvent.Over(ending, progress()));
       return ending;
     } catch (LedgerFault e) {
@@ -89,6 +110,7 @@ public final class GaugingRun {
     } finally {
       queue.close();
       line.close();
+      sides.forEach(SideGauge::close);
     }
   }
 
@@ -147,7 +169,36 @@ public final class GaugingRun {
     }
   }
 
+  /** What further gauges had said before the end is kept, although the run is over. */
+  private void takeRestOfSides() throws LedgerFault {
+    boolean interrupted = Thread.interrupted();
+    try {
+      Optional<QueueItem> item = queue.poll(Duration.ZERO);
+      while (item.isPresent()) {
+        Optional<SideGauge> side = side(item.get());
+        if (side.isPresent()) {
+          side.get().handle(item.get(), watcher);
+        }
+        item = queue.poll(Duration.ZERO);
+      }
+    } catch (InterruptedException e) {
+      interrupted = true;
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private Optional<SideGauge> side(QueueItem item) {
+    return sides.stream().filter(side -> side.name().equals(item.gauge())).findFirst();
+  }
+
   private Optional<Ending> handle(QueueItem item) throws LedgerFault {
+    Optional<SideGauge> side = side(item);
+    if (side.isPresent()) {
+      side.get().handle(item, watcher);
+      return doneLive();
+    }
     if (item instanceof QueueItem.Said said) {
       hear(said.event());
       return doneLive();
@@ -174,15 +225,21 @@ public final class GaugingRun {
   }
 
   private Optional<Ending> doneLive() {
-    boolean done = session.next().isEmpty() && !toTheLinesEnd;
+    boolean done =
+        session.next().isEmpty()
+            && !toTheLinesEnd
+            && sides.stream().noneMatch(SideGauge::isUnfinished);
     return done ? Optional.of(Ending.PLAN_DONE) : Optional.empty();
   }
 
   private void hear(GaugeEvent event) throws LedgerFault {
+    if (!toTheLinesEnd) {
+      watch.hear(event).ifPresent(what -> watcher.accept(new GaugingEvent.Noticed(what)));
+    }
     if (event instanceof GaugeEvent.Live live) {
       watcher.accept(new GaugingEvent.Live(live.sample()));
     } else if (event instanceof GaugeEvent.Picks picks) {
-      said(toTheLinesEnd ? session.offer(picks.pick()) : session.offerLive(picks.pick()));
+      said(toTheLinesEnd ? session.offer(picks.pick()) : watch.offer(session, picks.pick()));
     } else if (event instanceof GaugeEvent.Bad bad) {
       said(session.refuse(bad.rejected()));
     }

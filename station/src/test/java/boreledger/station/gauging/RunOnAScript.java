@@ -32,16 +32,24 @@ final class RunOnAScript implements AutoCloseable {
   final Session session;
 
   RunOnAScript(Path folder) throws LedgerFault {
+    this(folder, SmallGauge.deviation());
+  }
+
+  RunOnAScript(Path folder, SmallGauge gauge) throws LedgerFault {
     file = folder.resolve("bench.db");
     ledger = Ledger.openOrCreate(file);
-    session = Session.open(ledger, start(), WALL);
+    session = Session.open(ledger, start(gauge), WALL);
   }
 
   static SessionStart start() {
+    return start(SmallGauge.deviation());
+  }
+
+  static SessionStart start(SmallGauge gauge) {
     return new SessionStart(
         SmallJob.atOneDepth().job(),
         SmallJob.tables(),
-        SmallGauge.deviation().profile(),
+        gauge.profile(),
         Measure.BORE,
         null,
         20.0,
