@@ -198,7 +198,7 @@ class TamperedLedgerTest {
     assertEquals(
         new Remark(
             null,
-            "the results of Small engine cannot be computed again: "
+            "no results can be computed again: "
                 + ledger.file()
                 + ": ledger version 7, this program knows 1"),
         findings.get(1));
