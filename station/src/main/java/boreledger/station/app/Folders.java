@@ -1,5 +1,7 @@
 package boreledger.station.app;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Where the program's own files and a person's ledgers stand. */
@@ -32,6 +34,20 @@ public final class Folders {
             ? Path.of(System.getProperty("user.home"), ".local", "share")
             : Path.of(data);
     return folder.resolve("boreledger").resolve("practice.ledger.db");
+  }
+
+  /**
+   * Makes the folder of a ledger where there is none.
+   *
+   * @throws UsageProblem if it cannot be made
+   */
+  public static void makeFor(Path ledger) throws UsageProblem {
+    Path folder = ledger.toAbsolutePath().getParent();
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new UsageProblem(folder + ": this folder for the ledger cannot be made, " + e);
+    }
   }
 
   static Path samples() {

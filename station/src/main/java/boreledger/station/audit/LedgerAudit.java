@@ -77,10 +77,8 @@ public final class LedgerAudit {
 
   private void entries() throws AuditStopped {
     boolean[] stopped = new boolean[1];
-    long count = 0;
+    long of = count();
     try {
-      count = file.count();
-      long of = count;
       file.rows(
           row -> {
             entry(row);
@@ -89,13 +87,24 @@ public final class LedgerAudit {
           });
     } catch (LedgerFault e) {
       remarks.finding(null, "after entry " + chain.seq() + ": " + e.getMessage());
+      return;
     }
     if (stopped[0]) {
-      throw new AuditStopped(entries, count);
+      throw new AuditStopped(entries, of);
     }
     imported.ended().ifPresent(wrong -> remarks.finding(null, wrong));
     if (entries == 0) {
       remarks.finding(null, "there is no entry at all; every ledger begins with one");
+    }
+  }
+
+  /** How many entries there are; 0 where a damage keeps them from being counted. */
+  private long count() {
+    try {
+      return file.count();
+    } catch (LedgerFault e) {
+      remarks.finding(null, "the entries cannot be counted: " + e.getMessage());
+      return 0;
     }
   }
 

@@ -7,6 +7,7 @@ import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.ledger.LedgerRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Surroundings;
@@ -76,10 +77,15 @@ public final class BenchApplication extends Application {
    * @throws UnsupportedOperationException if there is no display
    */
   public static void show(BenchWiring wiring) {
+    join(wiring);
+    Application.launch(BenchApplication.class);
+  }
+
+  /** Says what the application is joined to, once, before it is started. */
+  static void join(BenchWiring wiring) {
     if (!WIRING.compareAndSet(null, wiring)) {
       throw new IllegalStateException("the bench was opened before in this program run");
     }
-    Application.launch(BenchApplication.class);
   }
 
   @Override
@@ -128,13 +134,15 @@ public final class BenchApplication extends Application {
             background,
             screen,
             room -> window.go(room));
-    StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
+    StartModel start =
+        new StartModel(new StationStart(desk), around, memory, BenchRoom.ID, wiring.practicePace());
     Findings findings = new Findings(around);
     return List.of(
-        StartRoom.of(start),
+        StartRoom.of(start, appearance),
         BenchRoom.of(model),
         BoresRoom.of(new BoresModel(findings, around)),
-        GapsRoom.of(new GapsModel(findings, around, memory)));
+        GapsRoom.of(new GapsModel(findings, around, memory)),
+        LedgerRoom.of(around, model::askForResults, desk::isBusy));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
  * @param workshop the ledger
  * @param first what is gauged as soon as the window is there; null to begin in the room where a
  *     person chooses
+ * @param practicePace how many times faster than life the practice gauge works
  * @param watcher told everything that the bench is told
  * @param closed takes the desk when the window is closed, before {@link BenchApplication#show}
  *     returns; what goes on is being stopped then
@@ -18,5 +19,6 @@ import java.util.function.Consumer;
 public record BenchWiring(
     Workshop workshop,
     GaugingDesk.Work first,
+    double practicePace,
     Consumer<GaugingEvent> watcher,
     Consumer<GaugingDesk> closed) {}

@@ -4,6 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.drivers.serial.PortIdentity;
 import boreledger.drivers.serial.SerialPorts;
+import boreledger.station.app.Folders;
 import boreledger.station.app.GaugeTrial;
 import boreledger.station.app.GaugeTrial.Heard;
 import boreledger.station.app.GaugingDesk;
@@ -15,9 +16,7 @@ import boreledger.station.bench.words.Text;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
 import boreledger.station.table.Tables;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -36,6 +35,11 @@ final class StationStart implements StartServices {
   }
 
   @Override
+  public Tables tables() throws FileProblem {
+    return Tables.inForce();
+  }
+
+  @Override
   public List<PortIdentity> ports() {
     return SerialPorts.list();
   }
@@ -45,7 +49,7 @@ final class StationStart implements StartServices {
     if (desk.isBusy()) {
       throw new UsageProblem(Text.START_BUSY.with());
     }
-    makeFolder(request.ledger());
+    Folders.makeFor(request.ledger());
     LiveGauging gauging = LiveGauging.prepare(request);
     boolean begun =
         desk.begin(
@@ -67,15 +71,6 @@ final class StationStart implements StartServices {
     thread.setDaemon(true);
     thread.start();
     return trial::close;
-  }
-
-  private static void makeFolder(Path ledger) throws UsageProblem {
-    Path folder = ledger.toAbsolutePath().getParent();
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new UsageProblem(folder + ": this folder for the ledger cannot be made, " + e);
-    }
   }
 
   private static void listen(GaugeTrial trial, Consumer<String> heard) {

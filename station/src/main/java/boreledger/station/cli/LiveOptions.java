@@ -18,7 +18,7 @@ import picocli.CommandLine.TypeConversionException;
 final class LiveOptions {
   private static final double FASTEST = 1000;
 
-  @Option(names = "--job", required = true, paramLabel = "FILE", description = "The job file.")
+  @Option(names = "--job", paramLabel = "FILE", description = "The job file.")
   private Path job;
 
   @Option(
@@ -63,7 +63,6 @@ final class LiveOptions {
 
   @Option(
       names = "--measure",
-      required = true,
       paramLabel = "WHAT",
       converter = MeasureWord.class,
       completionCandidates = MeasureWords.class,
@@ -91,11 +90,28 @@ final class LiveOptions {
       description = "Also write what the line delivers into a new capture file, for replay.")
   private Path record;
 
+  /** The job file; null when none was named. */
   Path job() {
     return job;
   }
 
+  /** Whether nothing at all was said, so that a person is to be asked. */
+  boolean isSilent() {
+    return job == null && gauge == null && port == null && measure == null && !practice;
+  }
+
+  /** Takes the invented engine's bores where a person wants to practise and names no job. */
+  void practiseOn(Path sampleJob) {
+    if (practice && job == null) {
+      job = sampleJob;
+      measure = measure == null ? Measure.BORE : measure;
+    }
+  }
+
   LiveRequest request(Path ledger) throws UsageProblem {
+    if (job == null || measure == null) {
+      throw new UsageProblem((job == null ? "--job" : "--measure") + " is missing");
+    }
     return new LiveRequest(
         job, listening(), measure, ring, settingTempC, blockTempC, ledger, fresh, record);
   }

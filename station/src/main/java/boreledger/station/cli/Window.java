@@ -35,7 +35,7 @@ final class Window {
   static Optional<JobResults> show(
       Path ledger, GaugingDesk.Work first, Consumer<GaugingEvent> watcher) throws Exception {
     AtomicReference<GaugingDesk> desk = new AtomicReference<>();
-    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, watcher, desk::set));
+    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, 1, watcher, desk::set));
     return desk.get().lastResults();
   }
 }

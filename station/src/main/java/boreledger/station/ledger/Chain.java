@@ -32,7 +32,7 @@ public final class Chain {
     return Bytes.of(digest.digest(bodyDigest));
   }
 
-  private static MessageDigest sha256() {
+  static MessageDigest sha256() {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {

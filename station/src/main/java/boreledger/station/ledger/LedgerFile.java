@@ -42,21 +42,26 @@ public final class LedgerFile implements AutoCloseable {
   /**
    * Opens a file in which there is a table of entries.
    *
-   * @throws LedgerFault if there is no file, it is no SQLite file, or holds no such table
+   * @throws LedgerFault if there is no file, it is no SQLite file, holds no such table, or is of a
+   *     version that this program does not know yet
    */
   public static LedgerFile open(Path path) throws LedgerFault {
     if (!Files.exists(path)) {
-      throw new LedgerFault(path + ": there is no such ledger");
+      throw new LedgerFault(path + LedgerView.NO_SUCH_LEDGER);
     }
     LedgerFile opened = new LedgerFile(path.toString(), Sqlite.connectToRead(path));
     try (Statement statement = opened.connection.createStatement()) {
       statement.execute("BEGIN");
+      if (Schema.isMissing(opened.connection)) {
+        throw new LedgerFault(path + LedgerView.NOTHING_YET);
+      }
       try (ResultSet row =
           statement.executeQuery("SELECT count(*) FROM sqlite_schema WHERE name = 'entry'")) {
         if (row.getInt(1) == 0) {
           throw new LedgerFault(path + ": is an SQLite file but no ledger; name another file");
         }
       }
+      Schema.checkNotNewer(opened.connection, opened.file);
       return opened;
     } catch (SQLException e) {
       throw Sqlite.closeAfter(opened.connection, Sqlite.fault(opened.file, "read", e));

@@ -14,6 +14,11 @@ import java.util.stream.Stream;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
 public final class LedgerView implements AutoCloseable {
+  static final String NO_SUCH_LEDGER =
+      ": there is no such ledger; demo, bench, capture and replay make one";
+  static final String NOTHING_YET =
+      ": nothing stands in this file yet; demo, bench, capture and replay begin a ledger in it";
+
   private final String file;
   private final Connection connection;
 
@@ -28,11 +33,8 @@ public final class LedgerView implements AutoCloseable {
    * @throws LedgerFault if there is none, or it cannot be read
    */
   public static LedgerView open(Path path) throws LedgerFault {
-    return openIfAny(path)
-        .orElseThrow(
-            () ->
-                new LedgerFault(
-                    path + ": there is no such ledger; demo, bench, capture and replay make one"));
+    String none = Files.exists(path) ? NOTHING_YET : NO_SUCH_LEDGER;
+    return openIfAny(path).orElseThrow(() -> new LedgerFault(path + none));
   }
 
   /**
@@ -140,6 +142,46 @@ public final class LedgerView implements AutoCloseable {
   /** Whether an entry came from another ledger. */
   public boolean isImported(long seq) throws LedgerFault {
     return entry(seq).map(entry -> entry.body() instanceof EntryBody.ImportedEntry).orElse(false);
+  }
+
+  /**
+   * The latest session openings before an entry, oldest first.
+   *
+   * @param most how many at most
+   */
+  public List<Entry> sessionsBefore(long seq, int most) throws LedgerFault {
+    return query(
+        "WHERE seq IN (SELECT seq FROM entry WHERE kind = 'session' AND seq < ?"
+            + " ORDER BY seq DESC LIMIT ?)",
+        seq,
+        most);
+  }
+
+  /**
+   * The last that was said in a session after its opening and before an entry, oldest first.
+   *
+   * @param most how many entries at most
+   */
+  public List<Entry> ofSessionBefore(long session, long seq, int most) throws LedgerFault {
+    return query(
+        "WHERE seq IN (SELECT seq FROM entry WHERE session = ? AND seq < ?"
+            + " ORDER BY seq DESC LIMIT ?)",
+        session,
+        seq,
+        most);
+  }
+
+  /** How many entries were said in a session after its opening. */
+  public long countOfSession(long session) throws LedgerFault {
+    String sql = "SELECT count(*) FROM entry WHERE session = ?";
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setLong(1, session);
+      try (ResultSet row = statement.executeQuery()) {
+        return row.getLong(1);
+      }
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "read", e);
+    }
   }
 
   @Override

@@ -71,10 +71,28 @@ final class Schema {
     if (pragma(connection, "application_id") != APPLICATION_ID) {
       throw new LedgerFault(file + ": is an SQLite file but no ledger; name another file");
     }
+    checkNotNewer(connection, file);
     int version = pragma(connection, "user_version");
     if (version != VERSION) {
       throw new LedgerFault(
-          file + ": ledger version " + version + ", this program knows " + VERSION);
+          file
+              + ": ledger version "
+              + version
+              + ", which no program writes; go on with a copy kept elsewhere");
+    }
+  }
+
+  /** Refuses a ledger of which this program cannot know what it must be like. */
+  static void checkNotNewer(Connection connection, String file) throws SQLException, LedgerFault {
+    int version = pragma(connection, "user_version");
+    if (version > VERSION) {
+      throw new LedgerFault(
+          file
+              + ": ledger version "
+              + version
+              + ", this program knows "
+              + VERSION
+              + "; use the newer program that wrote it");
     }
   }
 

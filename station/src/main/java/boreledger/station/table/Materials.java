@@ -5,6 +5,7 @@ import boreledger.drivers.file.StrictToml;
 import boreledger.drivers.file.Table;
 import boreledger.drivers.file.Value;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The materials table: expansion coefficients by name, each with its origin. */
@@ -37,6 +38,11 @@ public final class Materials {
     }
     top.done();
     return new Materials(byName);
+  }
+
+  /** Every material, in the file's order. */
+  public List<Material> all() {
+    return List.copyOf(byName.values());
   }
 
   /**

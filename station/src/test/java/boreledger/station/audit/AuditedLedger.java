@@ -4,6 +4,9 @@ import boreledger.drivers.line.Bytes;
 import boreledger.station.app.BenchFolder;
 import boreledger.station.app.Replay;
 import boreledger.station.ledger.Chain;
+import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerFile;
+import boreledger.station.ledger.StoredRow;
 import boreledger.station.seal.Seal;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -50,6 +53,24 @@ public final class AuditedLedger {
       throw new AssertionError(e);
     }
     return new AuditedLedger(bench.ledger());
+  }
+
+  /** Gauges the invented engine of the sample captures, as the demo does. */
+  static AuditedLedger demo(Path folder) {
+    Path samples = Path.of(System.getProperty("basedir", "."), "..", "sample-captures");
+    List<Path> captures =
+        List.of("bore-rocked.capture.jsonl", "gap-top.capture.jsonl", "gap-second.capture.jsonl")
+            .stream()
+            .map(samples::resolve)
+            .toList();
+    Path file = folder.resolve("demo.db");
+    try {
+      Replay.prepare(samples.resolve("pumphouse-three.job.toml"), captures, null)
+          .into(file, event -> {});
+    } catch (Exception e) {
+      throw new AssertionError(e);
+    }
+    return new AuditedLedger(file);
   }
 
   /** A ledger that is there already. */
@@ -151,6 +172,15 @@ public final class AuditedLedger {
                         + "' WHERE seq = "
                         + each.getKey())
             .toArray(String[]::new));
+  }
+
+  /** Every row as it is stored, in order. */
+  List<StoredRow> rows() throws LedgerFault {
+    List<StoredRow> rows = new ArrayList<>();
+    try (LedgerFile opened = LedgerFile.open(file)) {
+      opened.rows(rows::add);
+    }
+    return rows;
   }
 
   /** An entry's body. */

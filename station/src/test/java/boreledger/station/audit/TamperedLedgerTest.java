@@ -1,13 +1,17 @@
 package boreledger.station.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.line.Bytes;
 import boreledger.station.ledger.Chain;
+import boreledger.station.ledger.LedgerFault;
 import boreledger.station.session.Version;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -191,17 +195,31 @@ class TamperedLedgerTest {
 
   @Test
   void otherVersion() {
-    ledger.changed("PRAGMA user_version = 7");
+    ledger.changed("PRAGMA user_version = 0");
 
     List<Remark> findings = ledger.audit().findings();
-    assertEquals(new Remark(null, "user_version is 7, must be 1"), findings.get(0));
+    assertEquals(new Remark(null, "user_version is 0, must be 1"), findings.get(0));
     assertEquals(
         new Remark(
             null,
             "no results can be computed again: "
                 + ledger.file()
-                + ": ledger version 7, this program knows 1"),
+                + ": ledger version 0, which no program writes; go on with a copy kept elsewhere"),
         findings.get(1));
+  }
+
+  @Test
+  void newerVersion() {
+    ledger.changed("PRAGMA user_version = 2");
+
+    LedgerFault fault =
+        assertThrows(
+            LedgerFault.class,
+            () -> LedgerAudit.of(ledger.file(), Map.of(), Set.of(), (entries, of) -> true));
+    assertEquals(
+        ledger.file()
+            + ": ledger version 2, this program knows 1; use the newer program that wrote it",
+        fault.getMessage());
   }
 
   @Test

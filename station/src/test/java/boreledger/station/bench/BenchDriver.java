@@ -35,6 +35,7 @@ public final class BenchDriver {
         new BenchWiring(
             new Workshop(ledger),
             driver::playAndClose,
+            1,
             event -> {},
             desk -> System.out.println("closed")));
     driver.run.close();

@@ -35,7 +35,7 @@ class UsageTest {
         "results --ledger|--ledger",
         "results --ledger a --ledger b|--ledger",
         "replay --job a --ledger b|--capture",
-        "capture --measure bore|--job",
+        "capture --measure bore --ledger d|--job",
         "capture --job a --gauge b --port c --ledger d --measure girth|bore, gap, ring-depth",
         "capture --job a --gauge b --port c --ledger d --measure gap --block-temp warm|--block-temp",
         "capture --job a --port c --ledger d --measure bore|--gauge",

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import boreledger.drivers.line.Bytes;
+import boreledger.station.table.ContentHash;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -11,6 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ChainTest {
   /**
@@ -22,6 +25,27 @@ class ChainTest {
     assertEquals(
         "0a9b9ee97231de90b35b3bf1e06758161c73c78a5cdc8c5af90bada53a115395",
         Chain.link(Chain.ORIGIN, 1, "abc").toHex());
+  }
+
+  /**
+   * The hash that everything rests on. FIPS 180-4 leaves its examples to NIST's page "Cryptographic
+   * Standards and Guidelines: Examples with Intermediate Values", sheet SHA-256, which has the
+   * messages of 24 and 448 bits; the empty message is Len = 0 of SHA256ShortMsg.rsp in NIST's SHA
+   * Test Vectors for byte-oriented messages. Digests written from memory, then computed with the
+   * shell's {@code sha256sum} as well.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "'', e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855",
+    "abc, ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+    "abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq,"
+        + " 248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1"
+  })
+  void sha256IsThatOfTheStandard(String message, String digest) {
+    byte[] bytes = message.getBytes(StandardCharsets.US_ASCII);
+
+    assertEquals(digest, Bytes.of(Chain.sha256().digest(bytes)).toHex());
+    assertEquals(digest, ContentHash.of(message));
   }
 
   @Test

@@ -14,12 +14,14 @@ public final class Choice<T> extends FlowPane {
   public Choice(Map<T, String> words, ObjectProperty<T> value) {
     getStyleClass().add(Styles.CHOICES);
     ToggleGroup group = new ToggleGroup();
-    words.forEach((each, name) -> getChildren().add(button(each, name, value, group)));
+    words.forEach(
+        (each, name) -> getChildren().add(button(getChildren().size(), each, name, value, group)));
   }
 
   private static <T> ToggleButton button(
-      T each, String name, ObjectProperty<T> value, ToggleGroup group) {
+      int place, T each, String name, ObjectProperty<T> value, ToggleGroup group) {
     ToggleButton button = new ToggleButton(name);
+    button.setId("choice-" + place);
     button.getStyleClass().setAll(Styles.CHOICE);
     button.setToggleGroup(group);
     button.setOnAction(

@@ -122,5 +122,58 @@ public final class Styles {
   public static final String FIGURE_FILL = "figure-fill";
   public static final String FIGURE_LINE = "figure-line";
 
+  public static final String FORM = "form";
+  public static final String FORM_HEAD = "form-head";
+  public static final String FORM_TITLE = "form-title";
+  public static final String FORM_HELP = "form-help";
+  public static final String FORM_MIDDLE = "form-middle";
+  public static final String FORM_OUTLINE = "form-outline";
+  public static final String FORM_OUTLINE_SECTION = "form-outline-section";
+  public static final String FORM_PAGE = "form-page";
+  public static final String FORM_SECTION = "form-section";
+  public static final String FORM_SECTION_TITLE = "form-section-title";
+  public static final String FORM_PARTS = "form-parts";
+  public static final String FORM_PART = "form-part";
+  public static final String FORM_PART_HEAD = "form-part-head";
+  public static final String FORM_PART_TITLE = "form-part-title";
+  public static final String FORM_GRID = "form-grid";
+  public static final String FORM_CELL = "form-cell";
+  public static final String FORM_LABEL = "form-label";
+  public static final String FORM_LINE = "form-line";
+  public static final String FORM_INPUT = "form-input";
+  public static final String FORM_NUMBER = "form-number";
+  public static final String FORM_NUMBERS = "form-numbers";
+  public static final String FORM_SEGMENTS = "form-segments";
+  public static final String FORM_SEGMENT = "form-segment";
+  public static final String FORM_LIST = "form-list";
+  public static final String FORM_UNIT = "form-unit";
+  public static final String FORM_NOTE = "form-note";
+  public static final String FORM_PROBLEM = "form-problem";
+  public static final String FORM_PROBLEM_WORDS = "form-problem-words";
+  public static final String FORM_FOLD = "form-fold";
+  public static final String FORM_BUTTON = "form-button";
+  public static final String FORM_FOOT = "form-foot";
+  public static final String FORM_STATE = "form-state";
+
+  public static final String LEDGER_COLUMNS = "ledger-columns";
+  public static final String LEDGER_SIDE = "ledger-side";
+  public static final String LEDGER_SESSIONS = "ledger-sessions";
+  public static final String LEDGER_HEAD = "ledger-head";
+  public static final String LEDGER_FILE = "ledger-file";
+  public static final String LEDGER_LIST = "ledger-list";
+  public static final String LEDGER_NONE = "ledger-none";
+  public static final String LEDGER_ROW = "ledger-row";
+  public static final String LEDGER_CELL = "ledger-cell";
+  public static final String LEDGER_SIGNED = "ledger-signed";
+  public static final String LEDGER_WORDS = "ledger-words";
+  public static final String LEDGER_STRONG = "ledger-strong";
+  public static final String LEDGER_PAST = "ledger-past";
+  public static final String LEDGER_SCROLL = "ledger-scroll";
+  public static final String LEDGER_SAMPLES = "ledger-samples";
+  public static final String LEDGER_STRUCK = "ledger-struck";
+  public static final String LEDGER_BYTES = "ledger-bytes";
+  public static final String LEDGER_FACTS = "ledger-facts";
+  public static final String LEDGER_SAYING = "ledger-saying";
+
   private Styles() {}
 }

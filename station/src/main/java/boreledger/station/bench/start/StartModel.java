@@ -12,6 +12,7 @@ import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,9 @@ public final class StartModel {
   private final Surroundings around;
   private final Memory memory;
   private final String benchRoom;
+  private final double practicePace;
   private final ReadOnlyObjectWrapper<JobCard> job = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Path> editing = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final ObservableList<Path> recent = FXCollections.observableArrayList();
   private final ObjectProperty<Measure> measure = new SimpleObjectProperty<>(Measure.BORE);
@@ -52,17 +55,25 @@ public final class StartModel {
   private final StringProperty settingTemp = new SimpleStringProperty("");
   private final StringProperty blockTemp = new SimpleStringProperty("");
   private final Trial trial;
+  private Tables tables;
 
   /**
    * A room where nothing is chosen yet but what is remembered.
    *
    * @param benchRoom the room to go to when gauging begins
+   * @param practicePace how many times faster than life the practice gauge works
    */
-  public StartModel(StartServices services, Surroundings around, Memory memory, String benchRoom) {
+  public StartModel(
+      StartServices services,
+      Surroundings around,
+      Memory memory,
+      String benchRoom,
+      double practicePace) {
     this.services = services;
     this.around = around;
     this.memory = memory;
     this.benchRoom = benchRoom;
+    this.practicePace = practicePace;
     this.trial = new Trial(services, around);
     recent.setAll(memory.recent(JOBS));
     profiles.setAll(ProfileChoice.builtIn());
@@ -85,13 +96,14 @@ public final class StartModel {
     LiveRequest request =
         new LiveRequest(
             Folders.sampleJob(),
-            new LiveChoice.Practice(1, 1),
+            new LiveChoice.Practice(1, practicePace),
             Measure.BORE,
             null,
             20.0,
             20.0,
             Folders.practiceLedger(),
             true);
+    open(Folders.sampleJob());
     begin(request);
   }
 
@@ -115,6 +127,31 @@ public final class StartModel {
     profile.set(choice);
   }
 
+  /** Makes a new job in a form. */
+  public void newJob() {
+    Path folder =
+        recent.isEmpty() ? Path.of(System.getProperty("user.home")) : recent.get(0).getParent();
+    edit(folder);
+  }
+
+  /** Changes the open job in a form; does nothing while none is open. */
+  public void editJob() {
+    if (job.get() != null) {
+      edit(job.get().file());
+    }
+  }
+
+  /** The form was saved; its job is opened. */
+  void saved(Path file) {
+    editing.set(null);
+    open(file);
+  }
+
+  /** The form was left. */
+  void left() {
+    editing.set(null);
+  }
+
   /** Begins to gauge what is chosen; what stands in the way is told. */
   public void begin() {
     Optional<String> missing = missing();
@@ -122,6 +159,16 @@ public final class StartModel {
     if (missing.isEmpty()) {
       begin(request());
     }
+  }
+
+  /** The job that is edited, or the folder of a new one; null while no form is open. */
+  ReadOnlyObjectProperty<Path> editing() {
+    return editing.getReadOnlyProperty();
+  }
+
+  /** The tables that a form chooses from; null until a form is open. */
+  Tables tables() {
+    return tables;
   }
 
   /** The job that is open; null while none is. */
@@ -199,6 +246,16 @@ public final class StartModel {
     return trial;
   }
 
+  private void edit(Path file) {
+    problem.set("");
+    try {
+      tables = services.tables();
+      editing.set(file);
+    } catch (FileProblem e) {
+      problem.set(e.getMessage());
+    }
+  }
+
   private void read(Path file) {
     try {
       Job read = services.job(file);
@@ -218,9 +275,12 @@ public final class StartModel {
   }
 
   private static Path ledger(JobCard card) {
-    boolean sample =
-        card.file().toAbsolutePath().normalize().equals(Folders.sampleJob().toAbsolutePath());
+    boolean sample = whole(card.file()).equals(whole(Folders.sampleJob()));
     return sample ? Folders.practiceLedger() : Folders.ledgerBeside(card.file());
+  }
+
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
   }
 
   private Optional<String> missing() {
@@ -240,7 +300,7 @@ public final class StartModel {
     return new LiveRequest(
         job.get().file(),
         practising.get()
-            ? new LiveChoice.Practice(1, 1)
+            ? new LiveChoice.Practice(1, practicePace)
             : new LiveChoice.Gauge(profile.get().gauge(), port.get().strip(), true),
         measure.get(),
         measure.get() == Measure.BORE ? null : ring.get(),

@@ -34,7 +34,7 @@ class StartModelTest {
     job =
         Files.copy(
             House.SAMPLES.resolve("pumphouse-three.job.toml"), folder.resolve("my.job.toml"));
-    model = new StartModel(program, house.around(), memory, "bench");
+    model = new StartModel(program, house.around(), memory, "bench", 1);
   }
 
   @Test
@@ -138,6 +138,31 @@ class StartModelTest {
 
     assertTrue(model.problem().get().contains("temperature"), model.problem().get());
     assertEquals(List.of(), program.begun);
+  }
+
+  @Test
+  void aJobIsChangedInAFormAndOpenedWhenItWasSaved() {
+    model.editJob();
+    assertNull(model.editing().get());
+    model.open(job);
+
+    model.editJob();
+    assertEquals(job, model.editing().get());
+    model.saved(job);
+
+    assertNull(model.editing().get());
+    assertEquals("Pumphouse three", model.job().get().name());
+  }
+
+  @Test
+  void aNewJobIsMadeBesideTheLastOne() {
+    model.open(job);
+
+    model.newJob();
+
+    assertEquals(folder.toAbsolutePath(), model.editing().get());
+    model.left();
+    assertNull(model.editing().get());
   }
 
   @Test

@@ -49,10 +49,13 @@ class StartSnapshots {
     WaitForAsyncUtils.asyncFx(
             () -> {
               StartModel model =
-                  new StartModel(new FakeStart(), house.around(), new Memory(null), "bench");
+                  new StartModel(new FakeStart(), house.around(), new Memory(null), "bench", 1);
               state.accept(model);
               RoomPictures.draw(
-                  house, StartRoom.of(model), Path.of(System.getProperty("bench.snapshots")), name);
+                  house,
+                  StartRoom.of(model, house.appearance()),
+                  Path.of(System.getProperty("bench.snapshots")),
+                  name);
               return null;
             })
         .get();

@@ -34,6 +34,9 @@ class BenchStyleTest {
   private static final Set<String> JAVAFX_CLASSES =
       Set.of(
           "root",
+          "column-header",
+          "column-header-background",
+          "filler",
           "label",
           "progress-bar",
           "track",
@@ -52,7 +55,9 @@ class BenchStyleTest {
           "combo-box",
           "combo-box-popup",
           "list-view",
-          "list-cell");
+          "list-cell",
+          "arrow-button",
+          "arrow");
   private static final Pattern ROLES = Pattern.compile("(?s)\\.root(?:\\.(bright|sun))? \\{(.*?)}");
   private static final Pattern ROLE = Pattern.compile("([a-z-]+): (#[0-9a-f]{6});");
 
@@ -73,7 +78,7 @@ class BenchStyleTest {
   @ParameterizedTest
   @EnumSource(Light.class)
   void theBigDigitsCanBeReadFromAfarFreshOrOld(Light light) {
-    for (String ink : List.of("text", "muted")) {
+    for (String ink : List.of("ink", "muted")) {
       double contrast = contrast(color(light, ink), color(light, "ground"));
       assertTrue(contrast >= FOR_BIG_DIGITS, ink + " on ground: " + contrast);
     }

@@ -1,0 +1,201 @@
+package boreledger.station.bench.jobform;
+
+import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.Sign;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import boreledger.station.job.draft.Field;
+import boreledger.station.job.draft.JobFileName;
+import boreledger.station.job.draft.Place;
+import boreledger.station.job.draft.WrittenDraft;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
+
+/** The form with its keys: Enter goes on, Ctrl S saves, Escape leaves. */
+final class FormPane extends VBox {
+  private final FormModel model;
+  private final FormSaving saving;
+  private final Appearance appearance;
+  private final Consumer<Path> saved;
+  private final Runnable left;
+  private final Path folder;
+  private final Label title = Words.label("form-title", Styles.FORM_TITLE);
+  private final FormPage page;
+  private final Outline outline;
+  private final Foot foot;
+  private final Asking asking = new Asking();
+  private Subscription around = Subscription.EMPTY;
+  private String offered = "";
+
+  /**
+   * A form.
+   *
+   * @param file the file that is changed; null for a new job
+   * @param folder where the file of a new job is offered
+   */
+  FormPane(
+      FormModel model,
+      FormSaving saving,
+      Choices choices,
+      Appearance appearance,
+      Path file,
+      Path folder,
+      Consumer<Path> saved,
+      Runnable left) {
+    this.model = model;
+    this.saving = saving;
+    this.appearance = appearance;
+    this.folder = folder;
+    this.saved = saved;
+    this.left = left;
+    page = new FormPage(model, choices);
+    outline = new Outline(model, page::begin);
+    foot = new Foot(model, () -> save(false), this::leave);
+    if (file != null) {
+      foot.file().setText(file.toString());
+    }
+    build();
+    model.onChange(this::refresh);
+    refresh();
+    addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    sceneProperty().subscribe(this::joined);
+  }
+
+  private void build() {
+    getStyleClass().add(Styles.FORM);
+    Label intro = Words.label("form-intro", Styles.FORM_HELP);
+    intro.setText(Text.JOBFORM_INTRO.with());
+    VBox head = new VBox(title, intro);
+    head.getStyleClass().add(Styles.FORM_HEAD);
+    HBox middle = new HBox(outline, page);
+    middle.getStyleClass().add(Styles.FORM_MIDDLE);
+    middle.setMinHeight(0);
+    HBox.setHgrow(page, Priority.ALWAYS);
+    VBox.setVgrow(middle, Priority.ALWAYS);
+    getChildren().addAll(head, middle, asking, foot);
+  }
+
+  private void refresh() {
+    String name = model.draft().text(Field.NAME);
+    title.setText(
+        name.isBlank() ? Text.JOBFORM_TITLE_NEW.with() : Text.JOBFORM_TITLE_EDIT.with(name));
+    offer(name);
+    page.refresh();
+    outline.refresh();
+    foot.refresh();
+  }
+
+  /** A new job's file is named after it until a person names it otherwise. */
+  private void offer(String name) {
+    if (foot.file().getText().equals(offered)) {
+      offered = name.isBlank() ? "" : folder.resolve(JobFileName.of(name)).toString();
+      foot.file().setText(offered);
+    }
+  }
+
+  private void joined(Scene scene) {
+    around.unsubscribe();
+    around =
+        scene == null
+            ? Subscription.EMPTY
+            : appearance
+                .unit()
+                .subscribe(model::showIn)
+                .and(scene.focusOwnerProperty().subscribe(this::focused));
+  }
+
+  private void focused(Node node) {
+    if (node != null) {
+      page.reveal(node);
+    }
+  }
+
+  private void pressed(KeyEvent event) {
+    if (event.isShortcutDown() && event.getCode() == KeyCode.S) {
+      save(false);
+    } else if (event.getCode() == KeyCode.ESCAPE && !isListOpen(event)) {
+      escape();
+    } else if (event.getCode() != KeyCode.ENTER || isListOpen(event) || !goOn(event)) {
+      return;
+    }
+    event.consume();
+  }
+
+  private static boolean isListOpen(KeyEvent event) {
+    return event.getTarget() instanceof ComboBoxBase<?> box && box.isShowing();
+  }
+
+  private boolean goOn(KeyEvent event) {
+    Node node = (Node) event.getTarget();
+    boolean isButton = node instanceof ButtonBase && !(node instanceof ToggleButton);
+    if (isButton) {
+      return false;
+    }
+    if (node == foot.file()) {
+      save(false);
+    } else if (page.cellOf(node) != null && !page.beginAfter(node)) {
+      foot.file().requestFocus();
+    }
+    return true;
+  }
+
+  private void escape() {
+    if (asking.isVisible()) {
+      asking.goBack();
+    } else {
+      leave();
+    }
+  }
+
+  private void leave() {
+    if (model.isChanged()) {
+      asking.ask(
+          Text.JOBFORM_ASK_LEAVE.with(),
+          Text.JOBFORM_ASK_LEAVE_DETAIL.with(),
+          Text.JOBFORM_ASK_LEAVE_YES.with(),
+          Text.JOBFORM_ASK_LEAVE_NO,
+          left);
+    } else {
+      left.run();
+    }
+  }
+
+  private void save(boolean isSure) {
+    model.showAll();
+    List<Place> problems = model.problems();
+    if (!problems.isEmpty()) {
+      page.begin(problems.get(0));
+      return;
+    }
+    String text = WrittenDraft.of(model.draft()).text();
+    FormSaving.Outcome outcome = saving.save(foot.file().getText(), text, isSure);
+    if (outcome instanceof FormSaving.Outcome.Saved done) {
+      model.becameSaved();
+      saved.accept(done.file());
+    } else if (outcome instanceof FormSaving.Outcome.Ask ask) {
+      asking.ask(ask.question(), ask.detail(), ask.yes(), Text.JOBFORM_ASK_BACK, () -> save(true));
+    } else if (outcome instanceof FormSaving.Outcome.Failed failed) {
+      foot.say(Sign.Kind.REFUSED, failed.words());
+      foot.file().requestFocus();
+    }
+  }
+
+  /** Puts the focus where a person begins. */
+  void begin() {
+    page.begin();
+  }
+}

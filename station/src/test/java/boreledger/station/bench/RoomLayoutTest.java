@@ -1,0 +1,118 @@
+package boreledger.station.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.bench.bores.BoresModel;
+import boreledger.station.bench.bores.BoresRoom;
+import boreledger.station.bench.findings.Findings;
+import boreledger.station.bench.gaps.GapsModel;
+import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.look.Room;
+import boreledger.station.bench.memory.Memory;
+import boreledger.station.bench.start.StartModel;
+import boreledger.station.bench.start.StartRoom;
+import boreledger.station.bench.window.StationScene;
+import boreledger.station.job.DisplayUnit;
+import java.nio.file.Path;
+import java.util.function.Function;
+import javafx.scene.layout.Pane;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** No room cuts words off, covers them or lets them stand outside, at the sizes named. */
+class RoomLayoutTest {
+  private static final double[][] SIZES = {
+    {1016, 660}, {1024, 700}, {1280, 800}, {1920, 1080}, {2560, 1440}, {3840, 2160}
+  };
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void startTheToolkit() throws Exception {
+    FxToolkit.registerPrimaryStage();
+  }
+
+  @Test
+  void startOnTheFirstDayAndWithAJobOpen() throws Exception {
+    House house = House.empty(folder);
+    fits(house, RoomLayoutTest::start, 12);
+    fits(
+        house,
+        ignored -> {
+          StartModel model = startModel(house);
+          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measure().set(Measure.GAP);
+          model.practising().set(false);
+          model.blockTemp().set("warm");
+          model.begin();
+          return StartRoom.of(model, house.appearance());
+        },
+        20);
+  }
+
+  @Test
+  void boresGaugedOrNot() throws Exception {
+    fits(House.empty(folder.resolve("none")), RoomLayoutTest::bores, 3);
+    House house = House.gauged(folder, "bore-rocked", "gap-top");
+    fits(house, RoomLayoutTest::bores, 15);
+    house.appearance().unit().set(DisplayUnit.IN);
+    fits(house, RoomLayoutTest::bores, 15);
+  }
+
+  @Test
+  void gapsGaugedOrNot() throws Exception {
+    fits(House.empty(folder.resolve("none")), RoomLayoutTest::gaps, 3);
+    House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
+    fits(house, RoomLayoutTest::gaps, 15);
+    house.appearance().unit().set(DisplayUnit.IN);
+    fits(house, RoomLayoutTest::gaps, 15);
+  }
+
+  private static Room start(House house) {
+    return StartRoom.of(startModel(house), house.appearance());
+  }
+
+  private static StartModel startModel(House house) {
+    return new StartModel(new StationStart(null), house.around(), new Memory(null), "bench", 1);
+  }
+
+  private static Room bores(House house) {
+    BoresModel model = new BoresModel(new Findings(house.around()), house.around());
+    model.cylinder().set(2);
+    return BoresRoom.of(model);
+  }
+
+  private static Room gaps(House house) {
+    GapsModel model = new GapsModel(new Findings(house.around()), house.around(), new Memory(null));
+    model.cylinder().set(2);
+    return GapsRoom.of(model);
+  }
+
+  private static void fits(House house, Function<House, Room> make, int fewestWords)
+      throws Exception {
+    for (double[] size : SIZES) {
+      LayoutCheck found =
+          WaitForAsyncUtils.asyncFx(
+                  () -> {
+                    StationScene scene =
+                        RoomPictures.scene(house, make.apply(house), size[0], size[1]);
+                    for (int pass = 0; pass < 4; pass++) {
+                      scene.getRoot().applyCss();
+                      scene.getRoot().layout();
+                    }
+                    LayoutCheck checked = LayoutCheck.of(scene);
+                    scene.setRoot(new Pane());
+                    return checked;
+                  })
+              .get();
+      String where = (int) size[0] + "x" + (int) size[1];
+      assertEquals("", String.join("\n", found.faults()), where);
+      assertTrue(found.words() >= fewestWords, where + ": words seen " + found.words());
+    }
+  }
+}
