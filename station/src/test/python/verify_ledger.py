@@ -105,33 +105,87 @@ def kept_seal(entry):
     return seal
 
 
+class Chain:
+    """One ledger's entries as they go by, and inside it the chains of those that it imported."""
+
+    def __init__(self):
+        self.id, self.seq, self.head, self.hashes = None, 0, bytes(32), {}
+        self.imported, self.places, self.opening, self.left = {}, {}, None, 0
+
+    def take(self, seq, body, stored):
+        """Takes the next entry by its number, its body's bytes and its hash; yields faults."""
+        if seq != self.seq + 1:
+            yield f"follows entry {self.seq}"
+        if link(self.head, seq, body) != stored:
+            yield "its hash does not follow"
+        self.seq, self.head, self.hashes[seq] = seq, stored, stored.hex()
+        entry = json.loads(body)
+        kind = entry["kind"]
+        if (kind == "ledger") != (seq == 1):
+            yield "a ledger begins with one entry of the kind ledger"
+        if self.left and kind != "imported-entry":
+            yield from self.ended()
+            self.left = 0
+        if kind == "ledger":
+            self.id = entry["id"]
+        elif kind == "document":
+            if hashlib.sha256(entry["text"].encode()).hexdigest() != entry["sha256"]:
+                yield "not the text of its content hash"
+        elif kind == "seal":
+            fault = seal_fault(kept_seal(entry), self.id, self.hashes)
+            if fault:
+                yield fault
+        elif kind == "imported":
+            other = self.imported.setdefault(entry["ledger"], Chain())
+            if entry["first"] != other.seq + 1:
+                yield "does not go on where the import before ended"
+            self.opening, self.left = (seq, entry), entry["entries"]
+        elif kind == "imported-entry":
+            yield from self.take_imported(seq, entry)
+
+    def take_imported(self, seq, entry):
+        if not self.left or entry["imported"] != self.opening[0]:
+            yield "belongs to no import"
+            return
+        self.left -= 1
+        told = self.opening[1]
+        other = self.imported[told["ledger"]]
+        self.places[told["ledger"], entry["number"]] = seq
+        inside = other.take(entry["number"], entry["body"].encode(), bytes.fromhex(entry["hash"]))
+        for fault in inside:
+            yield f"imported entry {entry['number']}: {fault}"
+        if other.id != told["ledger"]:
+            yield "it is of another ledger than the import names"
+        if seq - self.opening[0] != entry["number"] - told["first"] + 1:
+            yield "it does not stand where its number says"
+        session = json.loads(entry["body"]).get("session")
+        if entry["session"] != (session and self.places.get((told["ledger"], session))):
+            yield "names another session than its body"
+        if not self.left and entry["hash"] != told["head"]:
+            yield "the import does not end with the head that it names"
+
+    def ended(self):
+        if self.left:
+            yield f"{self.left} imported entries are missing"
+        for other in self.imported.values():
+            yield from other.ended()
+
+
 def faults(ledger, seal_files):
     connection = sqlite3.connect(pathlib.Path(ledger).absolute().as_uri() + "?mode=ro", uri=True)
-    previous, expected, ledger_id, hashes = bytes(32), 1, None, {}
+    chain = Chain()
     rows = connection.execute("SELECT seq, CAST(body AS BLOB), hash FROM entry ORDER BY seq")
     for seq, body, stored in rows:
-        if seq != expected:
-            yield f"entry {seq} follows entry {expected - 1}"
-        if link(previous, seq, body) != stored:
-            yield f"entry {seq}: its hash does not follow"
-        entry = json.loads(body)
-        if (entry["kind"] == "ledger") != (seq == 1):
-            yield f"entry {seq}: a ledger begins with one entry of the kind ledger"
-        if entry["kind"] == "ledger":
-            ledger_id = entry["id"]
-        elif entry["kind"] == "document":
-            if hashlib.sha256(entry["text"].encode()).hexdigest() != entry["sha256"]:
-                yield f"entry {seq}: not the text of its content hash"
-        elif entry["kind"] == "seal":
-            fault = seal_fault(kept_seal(entry), ledger_id, hashes)
-            if fault:
-                yield f"entry {seq}: {fault}"
-        previous, expected, hashes[seq] = stored, seq + 1, stored.hex()
+        for fault in chain.take(seq, body, stored):
+            yield f"entry {seq}: {fault}"
+    yield from chain.ended()
     for path in seal_files:
-        fault = seal_fault(seal_in(path), ledger_id, hashes)
+        seal = seal_in(path)
+        of = chain.imported.get(seal["ledger"], chain)
+        fault = seal_fault(seal, of.id, of.hashes)
         if fault:
             yield f"{path}: {fault}"
-    print(len(hashes), previous.hex())
+    print(len(chain.hashes), chain.head.hex())
 
 
 def main():

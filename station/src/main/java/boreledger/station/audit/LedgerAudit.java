@@ -2,12 +2,6 @@ package boreledger.station.audit;
 
 import boreledger.drivers.line.Bytes;
 import boreledger.station.app.StoredJobs;
-import boreledger.station.ledger.EntryBody;
-import boreledger.station.ledger.EntryBody.Document;
-import boreledger.station.ledger.EntryBody.LedgerMade;
-import boreledger.station.ledger.EntryBody.OfSession;
-import boreledger.station.ledger.EntryBody.Sealed;
-import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
@@ -34,19 +28,19 @@ public final class LedgerAudit {
   private final Remarks remarks = new Remarks();
   private final ChainWalk chain = new ChainWalk(remarks);
   private final ImportedChains imported = new ImportedChains();
-  private final WallWatch wall = new WallWatch();
-  private final Shelf shelf;
   private final SessionsAudit sessions;
   private final SealsAudit seals;
+  private final ContentsAudit contents;
   private long entries;
 
   private LedgerAudit(Path path, LedgerFile file, Set<Bytes> knownKeys, AuditProgress progress) {
     this.path = path;
     this.file = file;
     this.progress = progress;
-    this.shelf = new Shelf(file);
-    this.sessions = new SessionsAudit(file, shelf, wall, remarks);
-    this.seals = new SealsAudit(file, knownKeys, remarks);
+    Shelf shelf = new Shelf(file, imported);
+    this.sessions = new SessionsAudit(file, imported, shelf, remarks);
+    this.seals = new SealsAudit(file, imported, knownKeys, remarks);
+    this.contents = new ContentsAudit(imported, shelf, sessions, seals, remarks);
   }
 
   /**
@@ -118,40 +112,13 @@ public final class LedgerAudit {
     entries++;
     chain.accept(row);
     try {
-      body(row.seq(), row.read());
+      contents.accept(row);
     } catch (LedgerFault e) {
       remarks.finding(row.seq(), e.getMessage());
     } catch (RuntimeException e) {
       // What an entry lacks shows wherever it is first asked for.
       remarks.finding(row.seq(), "what it says cannot be: " + e);
     }
-  }
-
-  private void body(long seq, EntryBody body) throws LedgerFault {
-    imported.accept(seq, body).ifPresent(wrong -> remarks.finding(seq, wrong));
-    if ((body instanceof LedgerMade) != (entries == 1)) {
-      remarks.finding(seq, "a ledger begins with one entry of the kind ledger, and has no other");
-    }
-    if (body instanceof LedgerMade made) {
-      made(seq, made);
-    } else if (body instanceof Document document) {
-      shelf.keep(seq, document, remarks);
-    } else if (body instanceof SessionOpened opened) {
-      sessions.opened(seq, opened);
-    } else if (body instanceof OfSession said) {
-      sessions.said(seq, said);
-    } else if (body instanceof Sealed sealed) {
-      seals.kept(seq, sealed);
-      wall.shows(seq, sealed.wall(), remarks);
-    }
-  }
-
-  private void made(long seq, LedgerMade made) {
-    if (!EntryBody.FORMAT.equals(made.format())) {
-      remarks.finding(seq, "says the format " + made.format() + ", not " + EntryBody.FORMAT);
-    }
-    seals.ledger(made.id());
-    wall.shows(seq, made.wall(), remarks);
   }
 
   private void sealsKeptElsewhere(Map<String, Seal> sealFiles) {
@@ -167,17 +134,27 @@ public final class LedgerAudit {
   /** Computes the results of every job from the sessions that count. */
   private List<String> results() {
     List<String> done = new ArrayList<>();
-    for (Map.Entry<String, List<Long>> job : sessions.counting().entrySet()) {
-      try (LedgerView view = LedgerView.open(path)) {
-        new StoredJobs(view).results(job.getValue());
-        done.add(job.getKey());
-      } catch (LedgerFault | RuntimeException e) {
-        remarks.finding(
-            null,
-            "the results of " + job.getKey() + " cannot be computed again: " + e.getMessage());
+    try (LedgerView view = LedgerView.open(path)) {
+      for (Map.Entry<String, List<Long>> job : CountingSessions.of(view).entrySet()) {
+        if (results(view, job.getKey(), job.getValue())) {
+          done.add(job.getKey());
+        }
       }
+    } catch (LedgerFault | RuntimeException e) {
+      remarks.finding(null, "no results can be computed again: " + e.getMessage());
     }
     return done;
+  }
+
+  private boolean results(LedgerView view, String job, List<Long> counting) {
+    try {
+      new StoredJobs(view).results(counting);
+      return true;
+    } catch (LedgerFault | RuntimeException e) {
+      remarks.finding(
+          null, "the results of " + job + " cannot be computed again: " + e.getMessage());
+      return false;
+    }
   }
 
   private AuditReport report(List<String> resultsOf, double seconds) {

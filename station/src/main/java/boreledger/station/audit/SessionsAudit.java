@@ -10,6 +10,7 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.StoredRow;
@@ -21,25 +22,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Checks sessions entry by entry: documents, places, corrections, and every reading's value. */
 final class SessionsAudit {
   private final LedgerFile file;
+  private final ImportedChains imported;
   private final Shelf shelf;
   private final Remarks remarks;
-  private final WallWatch wall;
   private final Tally tally = new Tally();
   private final Map<Long, SessionWatch> sessions = new HashMap<>();
   private final TreeSet<String> programs = new TreeSet<>();
-  private final Map<String, Map<String, Long>> counting = new TreeMap<>();
   private final List<StruckReading> struck = new ArrayList<>();
 
-  SessionsAudit(LedgerFile file, Shelf shelf, WallWatch wall, Remarks remarks) {
+  SessionsAudit(LedgerFile file, ImportedChains imported, Shelf shelf, Remarks remarks) {
     this.file = file;
+    this.imported = imported;
     this.shelf = shelf;
-    this.wall = wall;
     this.remarks = remarks;
   }
 
@@ -52,22 +51,17 @@ final class SessionsAudit {
     return List.copyOf(programs);
   }
 
-  /** The sessions that count, by their jobs' names: the latest of each measure and ring. */
-  Map<String, List<Long>> counting() {
-    Map<String, List<Long>> sessionsByJob = new TreeMap<>();
-    counting.forEach((job, latest) -> sessionsByJob.put(job, List.copyOf(latest.values())));
-    return sessionsByJob;
-  }
-
   List<StruckReading> struck() {
     return List.copyOf(struck);
   }
 
-  void opened(long seq, SessionOpened opened) throws LedgerFault {
+  /**
+   * A session begins.
+   *
+   * @param wall the clock that it goes by
+   */
+  void opened(long seq, SessionOpened opened, WallWatch wall) throws LedgerFault {
     programs.add(opened.program());
-    counting
-        .computeIfAbsent(opened.jobName(), job -> new TreeMap<>())
-        .put(opened.measure() + " " + opened.ring(), seq);
     try {
       shelf.gauge(opened);
       String jobName = shelf.job(opened).name();
@@ -82,7 +76,12 @@ final class SessionsAudit {
     }
   }
 
-  void said(long seq, OfSession body) throws LedgerFault {
+  /**
+   * Something is said in a session.
+   *
+   * @param wall the clock that it goes by
+   */
+  void said(long seq, OfSession body, WallWatch wall) throws LedgerFault {
     SessionWatch session = sessions.get(body.session());
     if (session == null) {
       remarks.finding(seq, "belongs to session " + body.session() + ", which cannot be followed");
@@ -173,7 +172,7 @@ final class SessionsAudit {
 
   private Optional<ReadingTaken> readingOf(long session, long entry) throws LedgerFault {
     Optional<StoredRow> row = file.row(entry);
-    EntryBody body = row.isEmpty() ? null : row.get().read();
+    EntryBody body = row.isEmpty() ? null : imported.read(row.get());
     return body instanceof ReadingTaken reading && reading.session() == session
         ? Optional.of(reading)
         : Optional.empty();

@@ -9,6 +9,7 @@ import boreledger.station.job.JobFiles;
 import boreledger.station.job.Ring;
 import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.StoredRow;
@@ -30,13 +31,15 @@ final class Shelf {
   private static final int MOST_READ = 16;
 
   private final LedgerFile file;
+  private final ImportedChains imported;
   private final Map<String, Long> entries = new HashMap<>();
   private final Map<String, GaugeProfile> gauges = new Recent<>(MOST_READ);
   private final Map<List<String>, Job> jobs = new Recent<>(MOST_READ);
   private final Map<List<String>, List<Position>> plans = new Recent<>(MOST_READ);
 
-  Shelf(LedgerFile file) {
+  Shelf(LedgerFile file, ImportedChains imported) {
     this.file = file;
+    this.imported = imported;
   }
 
   /** Something that a session refers to is not there, or cannot be read; the message says what. */
@@ -130,6 +133,6 @@ final class Shelf {
     StoredRow row =
         file.row(seq)
             .orElseThrow(() -> new Lacking("entry " + seq + ", its " + role + ", is gone"));
-    return (Document) row.read();
+    return (Document) imported.read(row);
   }
 }

@@ -71,7 +71,8 @@ final class EntryJson {
   }
 
   /**
-   * Reads a body whose references to other entries are given other numbers.
+   * Reads a body whose references to other entries are given other numbers. A seal's stays: it is
+   * signed.
    *
    * @param number the new number for an old one
    */
@@ -79,7 +80,7 @@ final class EntryJson {
       throws LedgerFault {
     try {
       JsonNode body = MAPPER.readTree(text);
-      if (body instanceof ObjectNode object) {
+      if (body instanceof ObjectNode object && !object.path("kind").asText().equals("seal")) {
         for (String key : REFERENCES) {
           JsonNode old = object.path(key);
           if (old.isIntegralNumber()) {

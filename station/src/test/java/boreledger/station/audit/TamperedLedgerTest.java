@@ -202,7 +202,7 @@ class TamperedLedgerTest {
     assertEquals(
         new Remark(
             null,
-            "the results of Small engine cannot be computed again: "
+            "no results can be computed again: "
                 + ledger.file()
                 + ": ledger version 0, which no program writes; go on with a copy kept elsewhere"),
         findings.get(1));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.line.Bytes;
+import boreledger.station.ledger.EntryBody.Imported;
 import boreledger.station.seal.Seal;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -78,7 +80,19 @@ class FormatPageTest {
       assertTrue(
           page.contains("| `" + kind.name() + "` | " + keys + " |"), kind.name() + ": " + keys);
     }
-    assertEquals(13, kinds.value().length);
+    assertEquals(15, kinds.value().length);
+  }
+
+  @Test
+  void whereAnImportedEntryStandsIsWhatThePageSays() {
+    assertTrue(page.contains("`opening + 1 + n - first`"));
+    List<Entry> imports =
+        List.of(
+            new Entry(2, new Imported("aa", "", 1, 19, Instant.EPOCH, null), Chain.ORIGIN),
+            new Entry(40, new Imported("aa", "", 20, 5, Instant.EPOCH, null), Chain.ORIGIN));
+
+    assertEquals(2 + 1 + 9 - 1, ImportNumbers.of(imports, "aa").own(9));
+    assertEquals(40 + 1 + 23 - 20, ImportNumbers.of(imports, "aa").own(23));
   }
 
   @Test
