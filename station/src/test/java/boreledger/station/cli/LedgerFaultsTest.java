@@ -108,6 +108,19 @@ class LedgerFaultsTest {
   }
 
   @Test
+  void theLogOfAnotherLedgerBesideItIsFound() throws Exception {
+    Path other = AuditedLedger.gauged(Files.createDirectory(folder.resolve("other"))).file();
+    try (OtherProgram writer = OtherProgram.appending(other)) {
+      writer.nextWord();
+      writer.kill();
+    }
+    Files.copy(Path.of(other + "-wal"), Path.of(file + "-wal"));
+
+    Ran audit = asking.audit().ended(1);
+    assertTrue(audit.out().startsWith("Not intact: "), audit::toString);
+  }
+
+  @Test
   void aChangeThatAnotherProgramLeftHalfDoneIsTakenBack() throws Exception {
     Path left = folder.resolve("left.db");
     leaveHalfDone(left);
