@@ -193,6 +193,24 @@ class LedgerFaultsTest {
             + " name and permissions");
   }
 
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void aFolderThatMayNotBeWrittenToIsReadAndNotWritten() throws Exception {
+    Path locked = Files.createDirectory(folder.resolve("locked"));
+    Path ledger = Files.copy(file, locked.resolve("bench.db"));
+    Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r-xr-xr-x"));
+    try {
+      assumeFalse(Files.isWritable(locked), "permissions do not bind root");
+      Asking there = new Asking(ledger, asking.bench());
+      there.isIntact(AuditedLedger.LAST);
+      there.writingIsRefused(
+          ": could not open the ledger: the file or its folder may not be written to; check its"
+              + " permissions");
+    } finally {
+      Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("rwx------"));
+    }
+  }
+
   private void damage(byte[] content, int page) throws IOException {
     byte[] damaged = content.clone();
     byte[] garbage = new byte[PAGE_BYTES];
