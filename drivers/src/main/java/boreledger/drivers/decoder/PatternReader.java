@@ -5,6 +5,7 @@ import boreledger.drivers.framer.FrameEvent;
 import boreledger.drivers.profile.DecodeSpec;
 import boreledger.drivers.profile.Flag;
 import boreledger.drivers.profile.LengthUnit;
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
 
 /**
  * Reads a frame of ASCII text by a regular expression with the groups {@code value} and, perhaps,
- * {@code unit} and those of the flags.
+ * {@code unit}, {@code negative} and those of the flags.
  *
  * <pre>
  * pattern = '^(?&lt;value&gt;[+-]?\d+\.\d+)(?:\s*(?&lt;unit&gt;mm|in))?$'
@@ -29,11 +30,14 @@ import java.util.regex.Pattern;
  *   <li>The value is a decimal number as {@link DecimalText} reads it.
  *   <li>A unit that is missing or empty is the profile's; else it is {@code mm}, {@code in}, {@code
  *       inch} or {@code "}, in either case.
+ *   <li>A group {@code negative} that is not empty makes the value negative, for gauges whose sign
+ *       is not right before the digits, or is a letter or a word: {@code
+ *       ^(?<value>\d+\.\d+)(?:(?<negative>-)|\+)$}.
  *   <li>A flag's group that is not empty raises the flag; one that means no value at all need not
  *       come with one.
  *   <li>Rejected are an empty frame, a byte that is not ASCII, text without a match or with two
- *       matches that hold a value, a number that cannot be read, another unit, and a pattern that
- *       takes too many steps.
+ *       matches that hold a value, a value with a sign of its own beside {@code negative}, a number
+ *       that cannot be read, another unit, and a pattern that takes too many steps.
  * </ul>
  */
 final class PatternReader implements NumberReader {
@@ -42,11 +46,13 @@ final class PatternReader implements NumberReader {
 
   private final Pattern pattern;
   private final boolean hasUnit;
+  private final boolean hasNegative;
   private final Set<Flag> flags = EnumSet.noneOf(Flag.class);
 
   PatternReader(DecodeSpec.ByPattern spec) {
     pattern = spec.pattern();
     hasUnit = spec.hasGroup("unit");
+    hasNegative = spec.hasGroup("negative");
     for (Flag flag : Flag.values()) {
       if (spec.hasGroup(flag.groupName())) {
         flags.add(flag);
@@ -71,12 +77,21 @@ final class PatternReader implements NumberReader {
     }
     String value = matcher.group("value");
     String unitText = hasUnit ? matcher.group("unit") : null;
+    boolean negative = hasNegative && matcher.start("negative") < matcher.end("negative");
     Set<Flag> raised = raised(matcher);
     if (findValue(matcher)) {
       throw new Unreadable(quoted(text) + " holds more than one value");
     }
     LengthUnit unit = unitText == null || unitText.isBlank() ? null : unit(unitText.strip());
-    return new SentNumber(quoted(text), DecimalText.parse(value), unit, raised);
+    return new SentNumber(quoted(text), signed(value, negative), unit, raised);
+  }
+
+  private static BigDecimal signed(String value, boolean negative) throws Unreadable {
+    BigDecimal number = DecimalText.parse(value);
+    if (negative && value.strip().matches("[+-].*")) {
+      throw new Unreadable(quoted(value.strip()) + " has a sign of its own and another");
+    }
+    return negative ? number.negate() : number;
   }
 
   /** Finds the next match whose value is not empty. */

@@ -20,6 +20,7 @@ package boreledger.drivers.framer;
 final class ModbusLengths {
   private static final int MOST_SLAVE = 247;
   private static final int EXCEPTION = 0x80;
+  private static final int MOST_SHORT_DATA = 8;
 
   private ModbusLengths() {}
 
@@ -59,6 +60,20 @@ final class ModbusLengths {
       return length < 7 || length < 9 + Byte.toUnsignedInt(held[start + 6]);
     }
     return length < (hasShortForm(function) ? 8 : function > EXCEPTION ? 5 : 0);
+  }
+
+  /**
+   * How long a response of one to four registers is that begins so; 0 when none begins so, or when
+   * too little has come to say.
+   */
+  static int shortResponse(byte[] held, int start, int length) {
+    if (length < 3 || Byte.toUnsignedInt(held[start]) > MOST_SLAVE) {
+      return 0;
+    }
+    int data = Byte.toUnsignedInt(held[start + 2]);
+    boolean registers = held[start + 1] == 3 || held[start + 1] == 4;
+    boolean plausible = data > 0 && data <= MOST_SHORT_DATA && data % 2 == 0;
+    return registers && plausible ? 5 + data : 0;
   }
 
   private static boolean isRead(int function) {

@@ -25,7 +25,6 @@ public final class GaugeLearner {
   private final List<ShownValue> shown;
   private final Optional<LineSettings> line;
   private final Trial trial;
-  private boolean signBehind;
 
   private GaugeLearner(
       List<LineEvent.Chunk> heard, List<ShownValue> shown, Optional<LineSettings> line) {
@@ -45,7 +44,7 @@ public final class GaugeLearner {
       List<LineEvent.Chunk> heard, List<ShownValue> shown, Optional<LineSettings> line) {
     GaugeLearner learner = new GaugeLearner(heard, shown, line);
     List<Finding> findings = heard.isEmpty() ? List.of() : learner.findings();
-    Verdict verdict = new Verdict(findings, shown, learner.signBehind);
+    Verdict verdict = new Verdict(findings, shown);
     List<Candidate> candidates =
         findings.stream()
             .map(finding -> new Candidate(finding.words(), learner.profile(finding)))
@@ -68,10 +67,7 @@ public final class GaugeLearner {
   }
 
   private List<Finding> asText(Cut cut) {
-    TextFindings text = new TextFindings(cut, shown);
-    List<Finding> found = text.all();
-    signBehind |= text.sawSignBehind();
-    return found;
+    return new TextFindings(cut, shown).all();
   }
 
   /** The findings of the first cut that has any: cuts that all fit are one reading. */

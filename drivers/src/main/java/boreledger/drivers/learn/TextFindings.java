@@ -16,7 +16,6 @@ final class TextFindings {
   private final Cut cut;
   private final List<ShownValue> shown;
   private final List<String> lines;
-  private boolean signBehind;
 
   TextFindings(Cut cut, List<ShownValue> shown) {
     this.cut = cut;
@@ -41,11 +40,6 @@ final class TextFindings {
     return List.of();
   }
 
-  /** Whether {@link #all} saw the values with their signs behind them, which no profile can say. */
-  boolean sawSignBehind() {
-    return signBehind;
-  }
-
   private void reading(List<TextToken> tokens, List<Finding> findings) {
     List<ShownValue> aligned = Runs.align(tokens.stream().map(TextToken::number).toList(), shown);
     if (aligned.isEmpty() || mixed(tokens)) {
@@ -53,22 +47,20 @@ final class TextFindings {
     }
     for (LengthUnit unnamed : LengthUnit.values()) {
       if (fits(tokens, aligned, unnamed)) {
-        if (tokens.stream().anyMatch(TextToken::signAfter)) {
-          signBehind = true;
-          return;
-        }
         findings.add(finding(tokens, aligned, unnamed));
         return;
       }
     }
   }
 
-  /** Whether some frames have a unit word, or a point, where others have not. */
+  /** Whether some frames have a unit word, a point, or their sign, where others have not. */
   private static boolean mixed(List<TextToken> tokens) {
     long units =
         tokens.stream().map(t -> t.unit().isEmpty() ? 0 : t.unitFirst() ? 1 : 2).distinct().count();
     long points = tokens.stream().map(token -> token.decimals() < 0).distinct().count();
-    return units > 1 || points > 1;
+    boolean signsBehind = tokens.stream().anyMatch(TextToken::signAfter);
+    boolean signsAhead = tokens.stream().anyMatch(TextToken::signAhead);
+    return units > 1 || points > 1 || signsBehind && signsAhead;
   }
 
   private static boolean fits(
@@ -119,7 +111,8 @@ final class TextFindings {
     }
     // A blank right behind the number may be the place of a sign that was never needed.
     boolean blank = tokens.stream().allMatch(t -> t.sign().isEmpty() && t.after().equals(" "));
-    if (blank) {
+    boolean plusBehind = tokens.stream().allMatch(t -> t.signAfter() && t.sign().equals("+"));
+    if (blank || plusBehind) {
       open.add(Open.SIGN);
     }
     return open;

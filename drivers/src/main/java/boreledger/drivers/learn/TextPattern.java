@@ -1,7 +1,10 @@
 package boreledger.drivers.learn;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The regular expression that finds a value among the text that stood around it. */
 final class TextPattern {
@@ -10,6 +13,7 @@ final class TextPattern {
   private final List<TextToken> tokens;
   private final boolean hasUnit;
   private final boolean unitFirst;
+  private final boolean signBehind;
   private final String before;
   private final String after;
 
@@ -18,14 +22,19 @@ final class TextPattern {
     hasUnit = !tokens.get(0).unit().isEmpty();
     unitFirst = tokens.get(0).unitFirst();
     before = TextShape.of(tokens.stream().map(t -> t.before().stripTrailing()).toList());
-    after = TextShape.of(tokens.stream().map(TextToken::after).toList());
+    signBehind = tokens.stream().anyMatch(TextToken::signAfter);
+    Function<TextToken, String> rest = signBehind ? TextToken::afterMark : TextToken::after;
+    after = TextShape.of(tokens.stream().map(rest).toList());
   }
 
   /** The expression, from the line's start to its end. */
   String regex() {
     String unitAhead = hasUnit && unitFirst ? UNIT + " *" : "";
     String unitBehind = hasUnit && !unitFirst ? " *" + UNIT : "";
-    String value = "(?<value>" + sign() + " *" + core() + ")";
+    String value =
+        signBehind
+            ? "(?<value>" + core() + ")" + signBehind()
+            : "(?<value>" + sign() + " *" + core() + ")";
     return "(?s)^" + before + "\\s*" + unitAhead + value + unitBehind + after + "$";
   }
 
@@ -35,7 +44,11 @@ final class TextPattern {
     String point = first.core().contains(",") ? "decimal comma" : "decimal point";
     String number = first.decimals() < 0 ? "a whole number" : "a number with a " + point;
     String label = first.before().isBlank() ? "" : " behind \"" + readable(first.before()) + '"';
-    return "text, " + number + label + (hasUnit ? ", its unit beside it" : "");
+    return "text, "
+        + number
+        + label
+        + (signBehind ? ", its sign behind it" : "")
+        + (hasUnit ? ", its unit beside it" : "");
   }
 
   /** What else stood in the lines. */
@@ -49,7 +62,7 @@ final class TextPattern {
     }
     if (tokens.stream().noneMatch(token -> token.sign().equals("-"))) {
       remarks.add("No negative value was seen: a minus sign is taken where a sign would stand,");
-      remarks.add("right before the digits.");
+      remarks.add("right " + (signBehind ? "behind" : "before") + " the digits.");
     }
     if (!hasUnit) {
       remarks.add("No unit is sent: keep the gauge in the unit it was learned in.");
@@ -59,6 +72,19 @@ final class TextPattern {
 
   private String sign() {
     return tokens.stream().allMatch(t -> !t.sign().isEmpty()) ? "[+-]" : "[+-]?";
+  }
+
+  /** A minus, or what was seen in its place; whatever may be there when that was not seen. */
+  private String signBehind() {
+    String others =
+        tokens.stream()
+            .filter(token -> !token.sign().equals("-"))
+            .map(token -> token.mark().isEmpty() ? "" : "[" + token.mark() + "]")
+            .distinct()
+            .sorted(Comparator.reverseOrder())
+            .collect(Collectors.joining("|"));
+    boolean seen = tokens.stream().anyMatch(token -> !token.sign().equals("-"));
+    return "(?:(?<negative>-)|" + (seen ? others : "[+ ]?") + ")";
   }
 
   private String core() {

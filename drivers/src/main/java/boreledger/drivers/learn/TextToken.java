@@ -75,6 +75,25 @@ record TextToken(
     return sign.equals("-") ? size.negate() : size;
   }
 
+  /** Whether a sign stands before the number. */
+  boolean signAhead() {
+    return !signAfter && !sign.isEmpty();
+  }
+
+  /** What stands right behind the number in the place of a sign: one, a blank, or nothing. */
+  String mark() {
+    return signAfter ? sign : after.startsWith(" ") && !unitBehind() ? " " : "";
+  }
+
+  /** The text behind, without a blank in the place of a sign. */
+  String afterMark() {
+    return mark().equals(" ") ? after.substring(1) : after;
+  }
+
+  private boolean unitBehind() {
+    return !unit.isEmpty() && !unitFirst;
+  }
+
   /** The step of its last digit. */
   BigDecimal step() {
     return number().ulp();

@@ -14,14 +14,9 @@ final class Verdict {
 
   private final List<Finding> findings;
   private final List<ShownValue> shown;
-  private final boolean signBehind;
   private final Set<Open> open = EnumSet.noneOf(Open.class);
 
-  /**
-   * @param signBehind whether the values were seen as text with their signs behind them
-   */
-  Verdict(List<Finding> findings, List<ShownValue> shown, boolean signBehind) {
-    this.signBehind = signBehind;
+  Verdict(List<Finding> findings, List<ShownValue> shown) {
     this.findings = findings;
     this.shown = shown;
     findings.forEach(finding -> open.addAll(finding.open()));
@@ -39,9 +34,6 @@ final class Verdict {
       return "exactly one reading of the bytes gives every value shown";
     }
     String unseen = open.stream().map(Open::why).collect(Collectors.joining(", "));
-    if (findings.isEmpty() && signBehind) {
-      return "the values are sent as text with their signs behind them, which no profile can say";
-    }
     if (findings.isEmpty()) {
       return "no reading of the bytes gives every value shown";
     }

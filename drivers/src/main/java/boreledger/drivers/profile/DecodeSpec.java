@@ -14,9 +14,9 @@ public sealed interface DecodeSpec {
 
   /**
    * A regular expression that is searched for in the frame's ASCII text, with a group {@code value}
-   * and perhaps a group {@code unit}, and perhaps groups named like a {@link Flag}, which raise it
-   * when they are not empty. It must be found once and no more; {@code ^} and {@code $} make it
-   * cover the whole frame.
+   * and perhaps a group {@code unit}, a group {@code negative}, which turns the value's sign when
+   * it is not empty, and groups named like a {@link Flag}, which raise it when they are not empty.
+   * It must be found once and no more; {@code ^} and {@code $} make it cover the whole frame.
    */
   record ByPattern(Pattern pattern) implements DecodeSpec {
     /** Whether the pattern has a group of this name. */

@@ -63,6 +63,27 @@ class PatternReaderTest {
     assertEquals(0.5, sample("^(?<value>\\d\\.\\d)$", "0.5").valueMm());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "12.345-, -12.345",
+    "12.345+, 12.345",
+    "12.345 M, -12.345",
+    "12.345 P, 12.345",
+    "12.345 below, -12.345",
+    "0.000-, 0"
+  })
+  void groupNegativeThatIsNotEmptyTurnsTheSign(String text, double valueMm) {
+    String pattern = "^(?<value>[+-]?\\d+\\.\\d+) ?(?:(?<negative>-|M|below)|\\+|P)$";
+    assertEquals(valueMm, sample(pattern, text).valueMm(), 0);
+  }
+
+  @Test
+  void signOfItsOwnBesideGroupNegativeIsRefused() {
+    String pattern = "^(?<value>[+-]?\\d+\\.\\d+)(?<negative>-?)$";
+    assertEquals("\"-1.5\" has a sign of its own and another", why(pattern, "-1.5-"));
+    assertEquals(-1.5, sample(pattern, "-1.5").valueMm());
+  }
+
   @Test
   void inchesAreConvertedWithoutARoundingOfTheirOwn() {
     // 25.4 mm to the inch exactly; in doubles 3.7701 * 25.4 is 95.76053999999999.

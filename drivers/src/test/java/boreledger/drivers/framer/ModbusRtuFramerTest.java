@@ -1,12 +1,15 @@
 package boreledger.drivers.framer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.LineEvent;
 import boreledger.drivers.profile.Crc;
 import boreledger.drivers.profile.FrameSpec;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,6 +80,65 @@ class ModbusRtuFramerTest {
     assertEquals(
         List.of("frame: 010400080001b008", "frame: 010402000a3937"),
         cut("010400080001b008 010402000a3937"));
+  }
+
+  /** Up to its last byte, zero, it is a request of function 3 with a right CRC. */
+  @Test
+  void responseThatIsARequestUpToItsLastByteIsOneFrame() {
+    assertEquals(List.of("frame: 050304c149a5e36900"), cut("050304c149a5e36900"));
+  }
+
+  @Test
+  void requestThatMightBecomeAResponseIsAFrameWhateverFollows() {
+    String request = withCrc("010304100002").toHex();
+    String response = withCrc("010304c149a5e3").toHex();
+    assertEquals(List.of("frame: " + request), cut(request));
+    assertEquals(
+        List.of("frame: " + request, "frame: " + response, "frame: " + request),
+        cut(request + response + request));
+  }
+
+  @Test
+  void seededResponsesOneAfterAnotherAllComeOut() {
+    long seed = 20_250_304;
+    Random random = new Random(seed);
+    Framer framer = Framers.of(new FrameSpec.ModbusRtu());
+    int endInZero = 0;
+    for (int i = 0; i < 100_000; i++) {
+      Bytes response = response(random);
+      endInZero += response.at(response.size() - 1) == 0 ? 1 : 0;
+      List<FrameEvent> events = framer.feed(new LineEvent.Chunk(i, response));
+      assertEquals(List.of("frame: " + response), Wire.timeless(events), "seed " + seed);
+    }
+    assertTrue(endInZero > 300, endInZero + " with a CRC that ends in zero");
+  }
+
+  @Test
+  void seededRequestsAndTheirResponsesAllComeOut() {
+    long seed = 20_250_305;
+    Random random = new Random(seed);
+    Framer framer = Framers.of(new FrameSpec.ModbusRtu());
+    List<Bytes> sent = new ArrayList<>();
+    List<Bytes> found = new ArrayList<>();
+    for (int i = 0; i < 20_000; i++) {
+      Bytes request = withCrc(String.format("0103%04x0002", random.nextInt(0x1000)));
+      for (Bytes message : List.of(request, response(random))) {
+        sent.add(message);
+        found.addAll(Wire.frames(framer.feed(new LineEvent.Chunk(i, message))));
+      }
+    }
+    found.addAll(Wire.frames(framer.feed(new LineEvent.End(20_000))));
+    assertEquals(sent, found, "seed " + seed);
+  }
+
+  /** One to four registers of any content, from any slave. */
+  private static Bytes response(Random random) {
+    byte[] data = new byte[2 * (1 + random.nextInt(4))];
+    random.nextBytes(data);
+    int slave = 1 + random.nextInt(247);
+    int function = 3 + random.nextInt(2);
+    String head = String.format("%02x%02x%02x", slave, function, data.length);
+    return withCrc(head + Bytes.of(data).toHex());
   }
 
   @Test

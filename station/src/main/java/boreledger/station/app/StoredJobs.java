@@ -117,6 +117,15 @@ public final class StoredJobs {
     return sessionsOf(StoredSession.some(view, ofTheJob::contains));
   }
 
+  /**
+   * The job that a session was opened with.
+   *
+   * @throws LedgerFault if the ledger lacks it, or it cannot be read
+   */
+  public Job job(SessionOpened opened) throws LedgerFault {
+    return job(opened.job(), tables(opened.tables()));
+  }
+
   private JobSessions sessionsOf(List<StoredSession> sessions) throws LedgerFault {
     StoredSession latest = sessions.get(sessions.size() - 1);
     Map<String, GaugeProfile> gauges = new HashMap<>();
@@ -154,7 +163,12 @@ public final class StoredJobs {
     }
   }
 
-  private GaugeProfile gauge(String sha256) throws LedgerFault {
+  /**
+   * A gauge profile by its content hash.
+   *
+   * @throws LedgerFault if the ledger lacks it, or it cannot be read
+   */
+  public GaugeProfile gauge(String sha256) throws LedgerFault {
     Document document = document("gauge", sha256);
     try {
       return GaugeProfiles.parse(document.name(), document.text());

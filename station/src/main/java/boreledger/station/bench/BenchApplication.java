@@ -7,6 +7,7 @@ import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.ledger.LedgerRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Surroundings;
@@ -131,10 +132,11 @@ public final class BenchApplication extends Application {
     StartModel start = new StartModel(new StationStart(desk), around, memory, BenchRoom.ID);
     Findings findings = new Findings(around);
     return List.of(
-        StartRoom.of(start),
+        StartRoom.of(start, appearance),
         BenchRoom.of(model),
         BoresRoom.of(new BoresModel(findings, around)),
-        GapsRoom.of(new GapsModel(findings, around, memory)));
+        GapsRoom.of(new GapsModel(findings, around, memory)),
+        LedgerRoom.of(around, model::askForResults, desk::isBusy));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

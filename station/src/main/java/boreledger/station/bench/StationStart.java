@@ -35,6 +35,11 @@ final class StationStart implements StartServices {
   }
 
   @Override
+  public Tables tables() throws FileProblem {
+    return Tables.inForce();
+  }
+
+  @Override
   public List<PortIdentity> ports() {
     return SerialPorts.list();
   }

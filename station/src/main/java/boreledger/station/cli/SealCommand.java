@@ -2,23 +2,18 @@ package boreledger.station.cli;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.TextFile;
+import boreledger.station.app.Sealing;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.audit.AuditReport;
 import boreledger.station.audit.AuditStopped;
 import boreledger.station.audit.AuditText;
 import boreledger.station.audit.LedgerAudit;
-import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.seal.KeyFile;
 import boreledger.station.seal.KeyProblem;
-import boreledger.station.seal.Seal;
-import boreledger.station.seal.SealKey;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.time.Instant;
+import java.time.Clock;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -94,13 +89,9 @@ final class SealCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws FileProblem, UsageProblem, KeyProblem, LedgerFault {
-    if (!Seal.isName(name)) {
-      throw new UsageProblem(
-          "--name: expected 1 to " + Seal.LONGEST_NAME + " characters in one line, found " + name);
-    }
-    refuseIfThere(out);
     KeyFile keyFile = key == null ? KeyFile.own() : new KeyFile(key);
-    char[] passphrase = passphrase();
+    Sealing sealing = new Sealing(ledger.path(), name, keyFile, passphrase(), out);
+    sealing.check();
     try {
       AuditReport report = audit();
       if (!report.intact()) {
@@ -108,10 +99,8 @@ final class SealCommand implements Callable<Integer> {
         answer.tell(AuditText.of(report));
         return ExitStatus.ATTENTION;
       }
-      boolean keyIsNew = !keyFile.exists();
-      SealKey sealKey = keyIsNew ? keyFile.make(passphrase) : keyFile.read(passphrase);
-      Answered answered = seal(report, sealKey, keyFile, keyIsNew);
-      answer.print(answered, words(answered));
+      Sealing.Done done = sealing.seal(report.head(), Clock.systemUTC());
+      answer.print(answered(done), done.words());
       return ExitStatus.DONE;
     } catch (AuditStopped e) {
       answer.tell(e.getMessage());
@@ -126,30 +115,17 @@ final class SealCommand implements Callable<Integer> {
     return LedgerAudit.of(ledger.path(), Map.of(), Set.of(), lines);
   }
 
-  private Answered seal(AuditReport report, SealKey sealKey, KeyFile keyFile, boolean keyIsNew)
-      throws LedgerFault, FileProblem, UsageProblem {
-    try (Ledger open = Ledger.open(ledger.path());
-        LedgerView view = open.view()) {
-      if (!open.headHash().toHex().equals(report.head())) {
-        throw new LedgerFault(
-            ledger.path() + ": another program wrote to this ledger meanwhile; seal it again");
-      }
-      Seal seal = sealKey.seal(view.id(), open.headSeq(), open.headHash(), Instant.now(), name);
-      Path file = out == null ? Path.of(ledger.path() + "-" + seal.entry() + ".seal") : out;
-      refuseIfThere(file);
-      long entry = open.append(seal.kept());
-      write(file, seal, entry);
-      return new Answered(
-          entry,
-          seal.entry(),
-          seal.head().toHex(),
-          name,
-          seal.keyText(),
-          file.toString(),
-          seal.line(),
-          keyFile.path().toString(),
-          keyIsNew);
-    }
+  private static Answered answered(Sealing.Done done) {
+    return new Answered(
+        done.entry(),
+        done.seal().entry(),
+        done.seal().head().toHex(),
+        done.seal().name(),
+        done.seal().keyText(),
+        done.file().toString(),
+        done.seal().line(),
+        done.keyFile().toString(),
+        done.keyIsNew());
   }
 
   private char[] passphrase() throws FileProblem, UsageProblem {
@@ -162,36 +138,5 @@ final class SealCommand implements Callable<Integer> {
       throw new UsageProblem(passphraseFile + ": its first line is empty, expected a passphrase");
     }
     return line.toCharArray();
-  }
-
-  private static void refuseIfThere(Path file) throws UsageProblem {
-    if (file != null && Files.exists(file)) {
-      throw new UsageProblem(file + ": is there already; name another file with --out");
-    }
-  }
-
-  private static void write(Path file, Seal seal, long entry) throws FileProblem {
-    try {
-      Files.writeString(file, seal.text(), StandardOpenOption.CREATE_NEW);
-    } catch (IOException e) {
-      String what =
-          "could not be written; the seal stands in the ledger as entry " + entry + ", as a line: ";
-      throw FileProblem.of(file.toString(), what + seal.line(), e);
-    }
-  }
-
-  private static String words(Answered answered) {
-    return String.format(
-        "Sealed up to entry %d by %s; the seal is entry %d and stands in %s.%n"
-            + "Keep that file where the ledger is not. As a line:%n%s%n"
-            + "Key: %s, in %s%s.",
-        answered.sealedEntry(),
-        answered.name(),
-        answered.entry(),
-        answered.file(),
-        answered.line(),
-        answered.key(),
-        answered.keyFile(),
-        answered.keyIsNew() ? ", made now; keep a copy of it in a safe place" : "");
   }
 }

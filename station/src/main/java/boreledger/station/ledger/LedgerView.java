@@ -144,6 +144,46 @@ public final class LedgerView implements AutoCloseable {
     return entry(seq).map(entry -> entry.body() instanceof EntryBody.ImportedEntry).orElse(false);
   }
 
+  /**
+   * The latest session openings before an entry, oldest first.
+   *
+   * @param most how many at most
+   */
+  public List<Entry> sessionsBefore(long seq, int most) throws LedgerFault {
+    return query(
+        "WHERE seq IN (SELECT seq FROM entry WHERE kind = 'session' AND seq < ?"
+            + " ORDER BY seq DESC LIMIT ?)",
+        seq,
+        most);
+  }
+
+  /**
+   * The last that was said in a session after its opening and before an entry, oldest first.
+   *
+   * @param most how many entries at most
+   */
+  public List<Entry> ofSessionBefore(long session, long seq, int most) throws LedgerFault {
+    return query(
+        "WHERE seq IN (SELECT seq FROM entry WHERE session = ? AND seq < ?"
+            + " ORDER BY seq DESC LIMIT ?)",
+        session,
+        seq,
+        most);
+  }
+
+  /** How many entries were said in a session after its opening. */
+  public long countOfSession(long session) throws LedgerFault {
+    String sql = "SELECT count(*) FROM entry WHERE session = ?";
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setLong(1, session);
+      try (ResultSet row = statement.executeQuery()) {
+        return row.getLong(1);
+      }
+    } catch (SQLException e) {
+      throw Sqlite.fault(file, "read", e);
+    }
+  }
+
   @Override
   public void close() throws LedgerFault {
     try {

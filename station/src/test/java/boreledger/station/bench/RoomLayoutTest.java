@@ -50,7 +50,7 @@ class RoomLayoutTest {
           model.practising().set(false);
           model.blockTemp().set("warm");
           model.begin();
-          return StartRoom.of(model);
+          return StartRoom.of(model, house.appearance());
         },
         20);
   }
@@ -74,7 +74,7 @@ class RoomLayoutTest {
   }
 
   private static Room start(House house) {
-    return StartRoom.of(startModel(house));
+    return StartRoom.of(startModel(house), house.appearance());
   }
 
   private static StartModel startModel(House house) {

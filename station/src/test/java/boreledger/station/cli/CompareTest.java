@@ -63,6 +63,92 @@ class CompareTest {
   }
 
   @Test
+  void twoSittingsThatReadExactlyTheSameAreStillTwo() {
+    replay(SmallJob.standard(), BenchFolder.BORES);
+    replay(SmallJob.standard(), BenchFolder.BORES);
+    List<Long> sessions = sessions();
+
+    JsonNode changes = compare(sessions.get(0), sessions.get(1), 0).path("changes");
+
+    assertEquals(4 + 2 + 2, changes.size());
+    for (JsonNode change : changes) {
+      assertEquals(0, change.path("change_mm").asDouble());
+      // In micrometres. A diameter: as worked out below. A taper or out-of-round of one sitting:
+      // permissible error 1.1547 once, resolution 0.2887 of both its readings; root sum of squares
+      // 1.2247, of both sittings times sqrt 2 = 1.7321, times 1.95996 = 3.395.
+      double expected = change.path("what").asText().equals("diameter") ? 0.004284 : 0.003395;
+      assertEquals(
+          expected, change.path("expanded_uncertainty_mm").asDouble(), 2e-6, change::toString);
+    }
+  }
+
+  @Test
+  void anotherSettingRingLeavesBothCalibrationsInTheChange() {
+    replay(SmallJob.standard(), BenchFolder.BORES);
+    replay(SmallJob.standard().with("96.002", "96.012"), BenchFolder.BORES);
+    List<Long> sessions = sessions();
+
+    JsonNode changes = compare(sessions.get(0), sessions.get(1), 0).path("changes");
+
+    int diameters = 0;
+    for (JsonNode change : changes) {
+      boolean diameter = change.path("what").asText().equals("diameter");
+      // The same shown values on a ring 0.010 mm larger: every bore is that much larger.
+      assertEquals(diameter ? 0.010 : 0, change.path("change_mm").asDouble(), 1e-9);
+      if (diameter) {
+        // 1.5455 of each sitting as above and 0.5 for each ring's calibration, 0.001 mm for k = 2:
+        // sqrt(2 (1.5455^2 + 0.5^2)) = 2.2972, times 1.95996 = 4.502.
+        assertEquals(0.004502, change.path("expanded_uncertainty_mm").asDouble(), 2e-6);
+        diameters++;
+      }
+    }
+    assertEquals(4, diameters);
+  }
+
+  @Test
+  void gapsAreComparedAsReadWithBothSittingsOwnUncertainty() {
+    replayGaps(BenchFolder.GAPS);
+    replayGaps(List.of("0.450", "0.430"));
+    List<Long> sessions = sessions();
+
+    JsonNode answer = compare(sessions.get(0), sessions.get(1), 0);
+
+    assertEquals("gap", answer.path("measure").asText());
+    assertEquals("top", answer.path("ring").asText());
+    assertEquals(2, answer.path("changes").size());
+    JsonNode first = answer.at("/changes/0");
+    JsonNode second = answer.at("/changes/1");
+    assertEquals("same within uncertainty", first.path("state").asText());
+    assertEquals(12.0, first.path("depth_mm").asDouble());
+    assertEquals("grew", second.path("state").asText());
+    assertEquals(0.020, second.path("change_mm").asDouble(), 1e-9);
+    // In micrometres: permissible error 2/sqrt 3 = 1.1547 and resolution 1/sqrt 12 = 0.2887 in
+    // each; sqrt(2 (1.1547^2 + 0.2887^2)) = 1.6833, times 1.95996 = 3.299.
+    assertEquals(0.003299, second.path("expanded_uncertainty_mm").asDouble(), 2e-6);
+  }
+
+  @Test
+  void aGapSessionIsNotHeldAgainstABoreSession() {
+    replay(SmallJob.standard(), BenchFolder.BORES);
+    replayGaps(BenchFolder.GAPS);
+    List<Long> sessions = sessions();
+
+    String why =
+        Ran.command(
+                "compare",
+                "--ledger",
+                ledger(),
+                "--session",
+                sessions.get(0),
+                "--with",
+                sessions.get(1))
+            .refused(2)
+            .toString();
+
+    assertTrue(why.contains("measured bore") && why.contains("measured gap (top)"), why);
+  }
+
+  @Test
   void unlikeConditionsGiveACautionAndUnlikePlansAreTold() {
     SmallJob bare =
         SmallJob.standard()
@@ -77,6 +163,8 @@ class CompareTest {
     JsonNode answer = compare(sessions.get(0), sessions.get(1), 1);
 
     assertTrue(answer.path("cautions").get(0).asText().contains("torque plate on"));
+    assertEquals("bare", answer.at("/before/conditions/condition").asText());
+    assertEquals("torque-plate", answer.at("/after/conditions/condition").asText());
     assertEquals(2, answer.path("only_before").size());
     assertEquals(0, answer.path("only_after").size());
   }
@@ -103,8 +191,15 @@ class CompareTest {
   }
 
   private void replay(SmallJob job, List<String> lines) {
+    replay(job, new BenchFolder(folder).bores(lines));
+  }
+
+  private void replayGaps(List<String> lines) {
+    replay(SmallJob.standard(), new BenchFolder(folder).gaps(lines));
+  }
+
+  private void replay(SmallJob job, Path capture) {
     BenchFolder bench = new BenchFolder(folder);
-    Path capture = bench.bores(lines);
     Ran ran =
         Ran.command("replay", "--job", bench.job(job), "--capture", capture, "--ledger", ledger());
     assertTrue(ran.status() < 2, ran::toString);

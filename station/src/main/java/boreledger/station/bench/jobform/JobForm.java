@@ -29,7 +29,7 @@ import javafx.scene.layout.VBox;
  */
 public final class JobForm extends StackPane {
   private final Runnable cancelled;
-  private Runnable begin;
+  private Runnable begin = () -> {};
 
   /**
    * A form.

@@ -155,5 +155,25 @@ public final class Styles {
   public static final String FORM_FOOT = "form-foot";
   public static final String FORM_STATE = "form-state";
 
+  public static final String LEDGER_COLUMNS = "ledger-columns";
+  public static final String LEDGER_SIDE = "ledger-side";
+  public static final String LEDGER_SESSIONS = "ledger-sessions";
+  public static final String LEDGER_HEAD = "ledger-head";
+  public static final String LEDGER_FILE = "ledger-file";
+  public static final String LEDGER_LIST = "ledger-list";
+  public static final String LEDGER_NONE = "ledger-none";
+  public static final String LEDGER_ROW = "ledger-row";
+  public static final String LEDGER_CELL = "ledger-cell";
+  public static final String LEDGER_SIGNED = "ledger-signed";
+  public static final String LEDGER_WORDS = "ledger-words";
+  public static final String LEDGER_STRONG = "ledger-strong";
+  public static final String LEDGER_PAST = "ledger-past";
+  public static final String LEDGER_SCROLL = "ledger-scroll";
+  public static final String LEDGER_SAMPLES = "ledger-samples";
+  public static final String LEDGER_STRUCK = "ledger-struck";
+  public static final String LEDGER_BYTES = "ledger-bytes";
+  public static final String LEDGER_FACTS = "ledger-facts";
+  public static final String LEDGER_SAYING = "ledger-saying";
+
   private Styles() {}
 }

@@ -32,7 +32,14 @@ final class JobPane extends Card {
     practise.setOnAction(pressed -> model.practiseNow());
     practise.setMaxWidth(Double.MAX_VALUE);
     practise.setWrapText(true);
-    FlowPane buttons = new FlowPane(open);
+    Button fresh = new Button(Text.START_NEW_JOB.with());
+    fresh.setId("new-job");
+    fresh.setOnAction(pressed -> model.newJob());
+    Button edit = new Button(Text.START_EDIT_JOB.with());
+    edit.setId("edit-job");
+    edit.setOnAction(pressed -> model.editJob());
+    edit.disableProperty().bind(model.job().isNull());
+    FlowPane buttons = new FlowPane(open, fresh, edit);
     buttons.getStyleClass().add(Styles.CHOICES);
     details.getStyleClass().add(Styles.FIELD);
     recent.getStyleClass().add(Styles.FIELD);

@@ -12,6 +12,7 @@ import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,7 @@ public final class StartModel {
   private final Memory memory;
   private final String benchRoom;
   private final ReadOnlyObjectWrapper<JobCard> job = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Path> editing = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final ObservableList<Path> recent = FXCollections.observableArrayList();
   private final ObjectProperty<Measure> measure = new SimpleObjectProperty<>(Measure.BORE);
@@ -52,6 +54,7 @@ public final class StartModel {
   private final StringProperty settingTemp = new SimpleStringProperty("");
   private final StringProperty blockTemp = new SimpleStringProperty("");
   private final Trial trial;
+  private Tables tables;
 
   /**
    * A room where nothing is chosen yet but what is remembered.
@@ -115,6 +118,31 @@ public final class StartModel {
     profile.set(choice);
   }
 
+  /** Makes a new job in a form. */
+  public void newJob() {
+    Path folder =
+        recent.isEmpty() ? Path.of(System.getProperty("user.home")) : recent.get(0).getParent();
+    edit(folder);
+  }
+
+  /** Changes the open job in a form; does nothing while none is open. */
+  public void editJob() {
+    if (job.get() != null) {
+      edit(job.get().file());
+    }
+  }
+
+  /** The form was saved; its job is opened. */
+  void saved(Path file) {
+    editing.set(null);
+    open(file);
+  }
+
+  /** The form was left. */
+  void left() {
+    editing.set(null);
+  }
+
   /** Begins to gauge what is chosen; what stands in the way is told. */
   public void begin() {
     Optional<String> missing = missing();
@@ -122,6 +150,16 @@ public final class StartModel {
     if (missing.isEmpty()) {
       begin(request());
     }
+  }
+
+  /** The job that is edited, or the folder of a new one; null while no form is open. */
+  ReadOnlyObjectProperty<Path> editing() {
+    return editing.getReadOnlyProperty();
+  }
+
+  /** The tables that a form chooses from; null until a form is open. */
+  Tables tables() {
+    return tables;
   }
 
   /** The job that is open; null while none is. */
@@ -197,6 +235,16 @@ public final class StartModel {
   /** Listening to a gauge without gauging. */
   public Trial trial() {
     return trial;
+  }
+
+  private void edit(Path file) {
+    problem.set("");
+    try {
+      tables = services.tables();
+      editing.set(file);
+    } catch (FileProblem e) {
+      problem.set(e.getMessage());
+    }
   }
 
   private void read(Path file) {

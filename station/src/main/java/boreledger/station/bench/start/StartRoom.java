@@ -1,13 +1,18 @@
 package boreledger.station.bench.start;
 
+import boreledger.station.bench.jobform.JobForm;
+import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
+import java.nio.file.Path;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Three cards, what is gauged, with what, and how, and the button that begins. */
@@ -20,7 +25,7 @@ public final class StartRoom {
   private StartRoom() {}
 
   /** The room of a model. */
-  public static Room of(StartModel model) {
+  public static Room of(StartModel model, Appearance appearance) {
     GridPane cards = new GridPane();
     cards.getStyleClass().add(Styles.CARDS);
     for (int i = 0; i < CARDS; i++) {
@@ -35,10 +40,27 @@ public final class StartRoom {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox view =
+    VBox choosing =
         new VBox(
             Words.fixed(Text.START_TITLE.with(), Styles.ROOM_TITLE), scroll, new BeginPane(model));
-    view.getStyleClass().add(Styles.ROOM);
+    choosing.getStyleClass().add(Styles.ROOM);
+    StackPane view = new StackPane(choosing);
+    view.setMinSize(0, 0);
+    model.editing().subscribe(file -> show(view, choosing, file, model, appearance));
     return new Room(ID, Text.ROOM_START.with(), view, model::lookForPorts);
+  }
+
+  /** Shows the form of a job in place of the cards while one is edited. */
+  private static void show(
+      StackPane view, Node choosing, Path file, StartModel model, Appearance appearance) {
+    if (file == null) {
+      view.getChildren().setAll(choosing);
+      return;
+    }
+    JobForm form = new JobForm(file, model.tables(), appearance, model::saved, model::left);
+    view.getChildren().setAll(form);
+    view.applyCss();
+    view.layout();
+    form.begin();
   }
 }

@@ -4,6 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.job.Job;
+import boreledger.station.table.Tables;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
@@ -12,6 +13,9 @@ import java.util.function.Consumer;
 public interface StartServices {
   /** Reads a job file whole. */
   Job job(Path file) throws FileProblem;
+
+  /** The tables that materials and rules are chosen from. */
+  Tables tables() throws FileProblem;
 
   /** The serial ports that the system lists. */
   List<PortIdentity> ports();

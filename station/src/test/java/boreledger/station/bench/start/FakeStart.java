@@ -23,6 +23,11 @@ final class FakeStart implements StartServices {
   }
 
   @Override
+  public Tables tables() throws FileProblem {
+    return Tables.inForce();
+  }
+
+  @Override
   public List<PortIdentity> ports() {
     return List.of(
         new PortIdentity("/dev/ttyS0", "Physical Port S0", null, null, null, null),

@@ -141,6 +141,31 @@ class StartModelTest {
   }
 
   @Test
+  void aJobIsChangedInAFormAndOpenedWhenItWasSaved() {
+    model.editJob();
+    assertNull(model.editing().get());
+    model.open(job);
+
+    model.editJob();
+    assertEquals(job, model.editing().get());
+    model.saved(job);
+
+    assertNull(model.editing().get());
+    assertEquals("Pumphouse three", model.job().get().name());
+  }
+
+  @Test
+  void aNewJobIsMadeBesideTheLastOne() {
+    model.open(job);
+
+    model.newJob();
+
+    assertEquals(folder.toAbsolutePath(), model.editing().get());
+    model.left();
+    assertNull(model.editing().get());
+  }
+
+  @Test
   void aTrialShowsWhatIsHeardAndEndsWhenGaugingBegins() {
     model.open(job);
     model.trial().start(model.profile().get().gauge(), "/dev/ttyUSB0");

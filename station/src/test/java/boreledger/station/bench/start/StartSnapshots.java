@@ -52,7 +52,10 @@ class StartSnapshots {
                   new StartModel(new FakeStart(), house.around(), new Memory(null), "bench");
               state.accept(model);
               RoomPictures.draw(
-                  house, StartRoom.of(model), Path.of(System.getProperty("bench.snapshots")), name);
+                  house,
+                  StartRoom.of(model, house.appearance()),
+                  Path.of(System.getProperty("bench.snapshots")),
+                  name);
               return null;
             })
         .get();

@@ -34,6 +34,9 @@ class BenchStyleTest {
   private static final Set<String> JAVAFX_CLASSES =
       Set.of(
           "root",
+          "column-header",
+          "column-header-background",
+          "filler",
           "label",
           "progress-bar",
           "track",

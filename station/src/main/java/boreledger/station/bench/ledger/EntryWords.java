@@ -1,0 +1,144 @@
+package boreledger.station.bench.ledger;
+
+import boreledger.drivers.profile.Reads;
+import boreledger.station.app.EntryLine;
+import boreledger.station.app.Standing;
+import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.Text;
+import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.LineBroke;
+import boreledger.station.ledger.EntryBody.Moved;
+import boreledger.station.ledger.EntryBody.OfSession;
+import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.ledger.EntryBody.Restored;
+import boreledger.station.ledger.EntryBody.SampleRefused;
+import boreledger.station.ledger.EntryBody.SessionEnded;
+import boreledger.station.ledger.EntryBody.SessionResumed;
+import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
+
+/**
+ * An entry of a session in words.
+ *
+ * @param lengths the unit that is shown
+ * @param reads whether the gauge gave deviations or sizes
+ */
+public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
+  /** When it was said; empty when it does not say. */
+  String when(EntryLine line) {
+    return line.entry().body() instanceof OfSession said ? moments.second(said.wall()) : "";
+  }
+
+  /** Where a reading was taken, or what else happened. */
+  String what(EntryLine line) {
+    EntryBody body = line.entry().body();
+    if (line.position() != null) {
+      return place(line.position());
+    } else if (body instanceof SampleRefused refused) {
+      return Text.LEDGER_REFUSED.with(RawBytes.start(refused.raw()));
+    } else if (body instanceof LineBroke) {
+      return Text.LEDGER_LINE_FAULT.with();
+    } else if (body instanceof SessionEnded) {
+      return Text.LEDGER_ENDED.with();
+    } else if (body instanceof SessionResumed) {
+      return Text.LEDGER_RESUMED.with();
+    }
+    return correction(body);
+  }
+
+  /** The gauge's value; empty without one. */
+  String value(EntryLine line) {
+    EntryBody body = line.entry().body();
+    if (body instanceof ReadingTaken reading) {
+      return value(reading.valueMm());
+    }
+    return body instanceof SampleRefused refused && refused.valueMm() != null
+        ? value(refused.valueMm())
+        : "";
+  }
+
+  /** How a reading stands, or why something happened. */
+  String state(EntryLine line) {
+    return switch (line.standing()) {
+      case IN_FORCE -> Text.LEDGER_IN_FORCE.with();
+      case READ_AGAIN -> Text.LEDGER_READ_AGAIN.with();
+      case TAKEN_BACK ->
+          Text.LEDGER_TAKEN_BACK.with(by(line.takenBack().why(), line.takenBack().who()));
+      case NO_READING -> why(line.entry().body());
+    };
+  }
+
+  /** Whether the entry asks a person to look. */
+  boolean isCaution(EntryLine line) {
+    EntryBody body = line.entry().body();
+    return body instanceof SampleRefused || body instanceof LineBroke;
+  }
+
+  /** Whether there is a reading to open. */
+  static boolean isReading(EntryLine line) {
+    return line.standing() != Standing.NO_READING;
+  }
+
+  /** Whether there are bytes to open that became no reading. */
+  static boolean isRefused(EntryLine line) {
+    return line.entry().body() instanceof SampleRefused;
+  }
+
+  /** A value of the gauge. */
+  String value(double valueMm) {
+    return reads == Reads.DEVIATION ? lengths.deviation(valueMm) : lengths.size(valueMm);
+  }
+
+  /** A position in few words. */
+  String place(Position position) {
+    if (position instanceof Position.Bore bore) {
+      return Text.SHORT_BORE.with(
+          Integer.toString(bore.cylinder()), lengths.depth(bore.depthMm()), bore.axis());
+    } else if (position instanceof Position.Gap gap) {
+      return Text.SHORT_GAP.with(
+          Integer.toString(gap.cylinder()), lengths.depth(gap.depthMm()), gap.ring());
+    } else if (position instanceof Position.RingDepth ring) {
+      return Text.SHORT_RING_DEPTH.with(
+          Integer.toString(ring.cylinder()),
+          lengths.depth(ring.depthMm()),
+          ring.ring(),
+          Lengths.plain(ring.clockDeg()));
+    }
+    return Text.SHORT_SETTING.with(((SettingCheck) position).check());
+  }
+
+  /** A reason, with the person when known. */
+  static String by(String why, String who) {
+    return who == null ? why : Text.LEDGER_WHY_WHO.with(why, who);
+  }
+
+  private String correction(EntryBody body) {
+    if (body instanceof TakenBack back) {
+      return Text.LEDGER_TAKES_BACK.with(Long.toString(back.entry()));
+    } else if (body instanceof Restored again) {
+      return Text.LEDGER_RESTORES.with(Long.toString(again.entry()));
+    } else if (body instanceof Moved moved) {
+      return Text.LEDGER_MOVES.with(Long.toString(moved.entry()), place(moved.position()));
+    }
+    return body instanceof Amended ? Text.LEDGER_AMENDS.with() : Text.LEDGER_OTHER.with();
+  }
+
+  private static String why(EntryBody body) {
+    if (body instanceof SampleRefused refused) {
+      return refused.why();
+    } else if (body instanceof LineBroke fault) {
+      return fault.why();
+    } else if (body instanceof TakenBack back) {
+      return by(back.why(), back.who());
+    } else if (body instanceof Restored again) {
+      return by(again.why(), again.who());
+    } else if (body instanceof Moved moved) {
+      return by(moved.why(), moved.who());
+    } else if (body instanceof Amended amended) {
+      return by(amended.why(), amended.who());
+    }
+    return body instanceof SessionResumed resumed ? resumed.line() : "";
+  }
+}

@@ -1,0 +1,36 @@
+package boreledger.station.bench.ledger;
+
+import boreledger.drivers.capture.Measure;
+import boreledger.station.app.SessionLine;
+import boreledger.station.bench.words.Text;
+import java.util.Map;
+
+/** A session of a list in words. */
+record SessionWords(Moments moments) {
+  private static final Map<Measure, Text> MEASURES =
+      Map.of(
+          Measure.BORE, Text.MEASURE_BORE,
+          Measure.GAP, Text.MEASURE_GAP,
+          Measure.RING_DEPTH, Text.MEASURE_RING_DEPTH);
+
+  /** What was gauged, such as {@code End gaps of the top ring}. */
+  String title(SessionLine session) {
+    return MEASURES.get(session.opened().measure()).with(ring(session));
+  }
+
+  /** When, and of which job. */
+  String when(SessionLine session) {
+    return Text.LEDGER_SESSION_WHEN.with(
+        moments.minute(session.opened().wall()), session.opened().jobName());
+  }
+
+  /** With which gauge, and how much was said. */
+  String with(SessionLine session) {
+    return Text.LEDGER_SESSION_WITH.with(
+        session.gauge(), Long.toString(session.id()), Long.toString(session.entries()));
+  }
+
+  private static String ring(SessionLine session) {
+    return session.opened().ring() == null ? "" : session.opened().ring();
+  }
+}

@@ -1,0 +1,114 @@
+package boreledger.station.bench.ledger;
+
+import boreledger.station.app.SessionLine;
+import boreledger.station.bench.look.Field;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The sessions, to be searched and chosen from. */
+final class SessionsPane extends VBox {
+  private final LedgerModel model;
+  private final ListView<SessionLine> list;
+
+  SessionsPane(LedgerModel model, Runnable onward) {
+    this.model = model;
+    getStyleClass().add(Styles.LEDGER_SIDE);
+    list = new ListView<>(model.sessions());
+    list.setId("ledger-sessions");
+    list.getStyleClass().add(Styles.LEDGER_LIST);
+    list.setAccessibleText(Text.LEDGER_SESSIONS.with());
+    list.setCellFactory(view -> new Cell(new SessionWords(model.moments())));
+    list.setPlaceholder(none());
+    list.getSelectionModel().selectedItemProperty().subscribe(model::choose);
+    list.setOnKeyPressed(
+        pressed -> {
+          if (pressed.getCode() == KeyCode.ENTER) {
+            onward.run();
+            pressed.consume();
+          }
+        });
+    list.setOnMouseClicked(clicked -> list.requestFocus());
+    VBox.setVgrow(list, Priority.ALWAYS);
+    model.sessions().addListener((ListChangeListener<SessionLine>) change -> keepChosen());
+    model.session().subscribe(chosen -> keepChosen());
+    Button older = new Button(Text.LEDGER_SESSIONS_MORE.with());
+    older.setId("ledger-older");
+    older.setMaxWidth(Double.MAX_VALUE);
+    older.setOnAction(pressed -> model.findMore());
+    getChildren().addAll(search(), list, Showing.when(model.more(), older));
+  }
+
+  void focus() {
+    list.requestFocus();
+  }
+
+  private Field search() {
+    TextField search = new TextField();
+    search.setId("ledger-search");
+    search.setPromptText(Text.LEDGER_SEARCH_PROMPT.with());
+    search.textProperty().bindBidirectional(model.search());
+    search.setOnAction(pressed -> list.requestFocus());
+    return new Field(Text.LEDGER_SEARCH.with(), search);
+  }
+
+  private Label none() {
+    Label none = Words.label("ledger-no-sessions", Styles.LEDGER_NONE);
+    model
+        .listed()
+        .subscribe(
+            listed ->
+                none.setText((listed ? Text.LEDGER_SESSIONS_NONE : Text.LEDGER_LOOKING).with()));
+    return none;
+  }
+
+  private void keepChosen() {
+    SessionLine chosen = model.session().get();
+    if (chosen == null) {
+      return;
+    }
+    for (int i = 0; i < list.getItems().size(); i++) {
+      if (list.getItems().get(i).id() == chosen.id()) {
+        list.getSelectionModel().clearAndSelect(i);
+        return;
+      }
+    }
+  }
+
+  private static final class Cell extends ListCell<SessionLine> {
+    private final SessionWords words;
+
+    Cell(SessionWords words) {
+      this.words = words;
+      getStyleClass().add(Styles.LEDGER_ROW);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(SessionLine session, boolean empty) {
+      super.updateItem(session, empty);
+      setText(null);
+      if (empty || session == null) {
+        setGraphic(null);
+        setAccessibleText(null);
+        return;
+      }
+      String title = words.title(session);
+      setGraphic(
+          new VBox(
+              Wrapped.words(this, title, 0, Styles.LEDGER_WORDS, Styles.LEDGER_STRONG),
+              Wrapped.words(this, words.when(session), 0, Styles.LEDGER_WORDS),
+              Wrapped.words(this, words.with(session), 0, Styles.LEDGER_WORDS)));
+      setAccessibleText(String.join(", ", title, words.when(session), words.with(session)));
+    }
+  }
+}
