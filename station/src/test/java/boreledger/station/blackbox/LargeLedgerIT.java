@@ -44,8 +44,6 @@ class LargeLedgerIT {
     try (Stream<String> lines = Files.lines(csv)) {
       assertEquals(readings, lines.skip(1).filter(line -> line.contains("Small engine")).count());
     }
-
-    run("results", "--json", "--ledger", many.ledger().toString());
   }
 
   private void run(String... args) throws IOException, InterruptedException {
