@@ -108,6 +108,19 @@ class LedgerFaultsTest {
   }
 
   @Test
+  void theLogOfAnotherLedgerBesideItIsFound() throws Exception {
+    Path other = AuditedLedger.gauged(Files.createDirectory(folder.resolve("other"))).file();
+    try (OtherProgram writer = OtherProgram.appending(other)) {
+      writer.nextWord();
+      writer.kill();
+    }
+    Files.copy(Path.of(other + "-wal"), Path.of(file + "-wal"));
+
+    Ran audit = asking.audit().ended(1);
+    assertTrue(audit.out().startsWith("Not intact: "), audit::toString);
+  }
+
+  @Test
   void aChangeThatAnotherProgramLeftHalfDoneIsTakenBack() throws Exception {
     Path left = folder.resolve("left.db");
     leaveHalfDone(left);
@@ -178,6 +191,24 @@ class LedgerFaultsTest {
     asking.readingIsRefused(
         ": could not read the ledger: the file or its folder is missing or not permitted; check its"
             + " name and permissions");
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void aFolderThatMayNotBeWrittenToIsReadAndNotWritten() throws Exception {
+    Path locked = Files.createDirectory(folder.resolve("locked"));
+    Path ledger = Files.copy(file, locked.resolve("bench.db"));
+    Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r-xr-xr-x"));
+    try {
+      assumeFalse(Files.isWritable(locked), "permissions do not bind root");
+      Asking there = new Asking(ledger, asking.bench());
+      there.isIntact(AuditedLedger.LAST);
+      there.writingIsRefused(
+          ": could not open the ledger: the file or its folder may not be written to; check its"
+              + " permissions");
+    } finally {
+      Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("rwx------"));
+    }
   }
 
   private void damage(byte[] content, int page) throws IOException {
