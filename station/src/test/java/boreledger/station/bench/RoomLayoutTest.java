@@ -52,6 +52,7 @@ class RoomLayoutTest {
     Text.speak(language);
     House house = House.empty(folder);
     fits(house, RoomLayoutTest::start, 12);
+    house.appearance().language().set(language.next());
     fits(
         house,
         ignored -> {
