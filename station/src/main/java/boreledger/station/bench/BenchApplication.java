@@ -21,12 +21,14 @@ import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.window.StationWindow;
+import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -91,6 +93,9 @@ public final class BenchApplication extends Application {
   @Override
   public void start(Stage stage) {
     wiring = WIRING.get();
+    look.restore(appearance, Locale.getDefault(Locale.Category.DISPLAY));
+    // Models say their first words when they are made.
+    Text.speak(appearance.language().get());
     model =
         new BenchModel(
             new BenchServices(this::results, new Answers(), tones),
@@ -98,7 +103,6 @@ public final class BenchApplication extends Application {
             background,
             () -> System.nanoTime() / NANOS_PER_S);
     desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
-    look.restore(appearance);
     appearance.unit().subscribe(model::showIn);
     window = new StationWindow(model, rooms(), appearance, stage);
     look.restore(stage, BenchApplication::canBeSeen);

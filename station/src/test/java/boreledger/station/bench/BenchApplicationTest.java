@@ -44,6 +44,8 @@ class BenchApplicationTest {
     for (String name : List.of("glass.platform", "monocle.platform", "prism.order")) {
       command.add("-D" + name + "=" + System.getProperty(name));
     }
+    // The words looked for are English.
+    command.add("-Duser.language=en");
     command.add("-cp");
     command.add(System.getProperty("java.class.path"));
     command.add(BenchDriver.class.getName());

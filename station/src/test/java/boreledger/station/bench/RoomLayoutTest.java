@@ -14,13 +14,17 @@ import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.window.StationScene;
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import java.nio.file.Path;
 import java.util.function.Function;
 import javafx.scene.layout.Pane;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -37,10 +41,18 @@ class RoomLayoutTest {
     FxToolkit.registerPrimaryStage();
   }
 
-  @Test
-  void startOnTheFirstDayAndWithAJobOpen() throws Exception {
+  @AfterEach
+  void speakEnglish() {
+    Text.speak(Language.ENGLISH);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void startOnTheFirstDayAndWithAJobOpen(Language language) throws Exception {
+    Text.speak(language);
     House house = House.empty(folder);
     fits(house, RoomLayoutTest::start, 12);
+    house.appearance().language().set(language.next());
     fits(
         house,
         ignored -> {
@@ -55,8 +67,10 @@ class RoomLayoutTest {
         20);
   }
 
-  @Test
-  void boresGaugedOrNot() throws Exception {
+  @ParameterizedTest
+  @EnumSource
+  void boresGaugedOrNot(Language language) throws Exception {
+    Text.speak(language);
     fits(House.empty(folder.resolve("none")), RoomLayoutTest::bores, 3);
     House house = House.gauged(folder, "bore-rocked", "gap-top");
     fits(house, RoomLayoutTest::bores, 15);
@@ -64,8 +78,10 @@ class RoomLayoutTest {
     fits(house, RoomLayoutTest::bores, 15);
   }
 
-  @Test
-  void gapsGaugedOrNot() throws Exception {
+  @ParameterizedTest
+  @EnumSource
+  void gapsGaugedOrNot(Language language) throws Exception {
+    Text.speak(language);
     fits(House.empty(folder.resolve("none")), RoomLayoutTest::gaps, 3);
     House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
     fits(house, RoomLayoutTest::gaps, 15);
@@ -110,7 +126,7 @@ class RoomLayoutTest {
                     return checked;
                   })
               .get();
-      String where = (int) size[0] + "x" + (int) size[1];
+      String where = Text.language() + ", " + (int) size[0] + "x" + (int) size[1];
       assertEquals("", String.join("\n", found.faults()), where);
       assertTrue(found.words() >= fewestWords, where + ": words seen " + found.words());
     }

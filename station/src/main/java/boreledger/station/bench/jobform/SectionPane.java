@@ -6,7 +6,6 @@ import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Section;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -87,15 +86,15 @@ final class SectionPane extends VBox {
     HBox head =
         new HBox(
             name,
-            button(Text.JOBFORM_DUPLICATE, part, index, () -> duplicate(index)),
-            button(Text.JOBFORM_REMOVE, part, index, () -> remove(index)));
+            button("duplicate", Text.JOBFORM_DUPLICATE, part, index, () -> duplicate(index)),
+            button("remove", Text.JOBFORM_REMOVE, part, index, () -> remove(index)));
     head.getStyleClass().add(Styles.FORM_PART_HEAD);
     return head;
   }
 
-  private Button button(Text words, String part, int index, Runnable action) {
+  private Button button(String verb, Text words, String part, int index, Runnable action) {
     Button button = new Button();
-    String id = words.with().toLowerCase(Locale.ROOT) + "-" + section.key() + "-" + (index + 1);
+    String id = verb + "-" + section.key() + "-" + (index + 1);
     style(button, words.with(), id, action);
     button.setAccessibleText(Text.JOBFORM_PART_BUTTON.with(words.with(), part));
     return button;

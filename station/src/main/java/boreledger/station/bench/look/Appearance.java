@@ -1,5 +1,7 @@
 package boreledger.station.bench.look;
 
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -11,8 +13,9 @@ public final class Appearance {
   private final ObjectProperty<Light> light = new SimpleObjectProperty<>(Light.DARK);
   private final ObjectProperty<DisplayUnit> unit = new SimpleObjectProperty<>();
   private final BooleanProperty full = new SimpleBooleanProperty(false);
+  private final ObjectProperty<Language> language = new SimpleObjectProperty<>(Text.language());
 
-  /** Dark, in the job's unit, in a window. */
+  /** Dark, in the job's unit, in a window, in the language spoken. */
   public Appearance() {}
 
   /** The colours; never null. */
@@ -23,6 +26,11 @@ public final class Appearance {
   /** The unit that lengths are shown in; null for the one that the job names. */
   public ObjectProperty<DisplayUnit> unit() {
     return unit;
+  }
+
+  /** The language that is wanted; never null. Words are made in it from the next start. */
+  public ObjectProperty<Language> language() {
+    return language;
   }
 
   /** Whether the window fills the screen. */

@@ -2,7 +2,9 @@ package boreledger.station.bench.memory;
 
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
+import boreledger.station.bench.words.Language;
 import boreledger.station.job.DisplayUnit;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -12,6 +14,7 @@ import javafx.stage.Stage;
 public final class RememberedLook {
   private static final String LIGHT = "light";
   private static final String UNIT = "unit";
+  private static final String LANGUAGE = "language";
   private static final String FULL = "full";
   private static final String X = "x";
   private static final String Y = "y";
@@ -25,10 +28,19 @@ public final class RememberedLook {
     this.memory = memory;
   }
 
-  /** Gives the appearance what is remembered. */
-  public void restore(Appearance appearance) {
+  /**
+   * Gives the appearance what is remembered, and remembers a language as soon as one is chosen.
+   *
+   * @param system where the person lives: its language is wanted until one is chosen
+   */
+  public void restore(Appearance appearance, Locale system) {
     find(LIGHT, Light.values()).ifPresent(appearance.light()::set);
     find(UNIT, DisplayUnit.values()).ifPresent(appearance.unit()::set);
+    Language language = find(LANGUAGE, Language.values()).orElseGet(() -> Language.of(system));
+    appearance.language().set(language);
+    appearance
+        .language()
+        .addListener((wanted, before, chosen) -> memory.put(LANGUAGE, chosen.name()));
     memory.get(FULL).map(Boolean::valueOf).ifPresent(appearance.full()::set);
   }
 

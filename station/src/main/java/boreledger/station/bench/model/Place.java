@@ -22,6 +22,11 @@ public record Place(String label, String title, String detail, String hint) {
           SettingCheck.OPENING, Text.PLACE_OPENING,
           SettingCheck.RESUMING, Text.PLACE_RESUMING,
           SettingCheck.CLOSING, Text.PLACE_CLOSING);
+  private static final Map<SettingCheck, Text> SHORT_CHECKS =
+      Map.of(
+          SettingCheck.OPENING, Text.SHORT_OPENING,
+          SettingCheck.RESUMING, Text.SHORT_RESUMING,
+          SettingCheck.CLOSING, Text.SHORT_CLOSING);
 
   static Place none() {
     return new Place("", Text.PLACE_NONE.with(), Text.PLACE_NONE_DETAIL.with(), "");
@@ -55,7 +60,7 @@ public record Place(String label, String title, String detail, String hint) {
           ring.ring(),
           Lengths.plain(ring.clockDeg()));
     }
-    return Text.SHORT_SETTING.with(((SettingCheck) position).check());
+    return SHORT_CHECKS.get((SettingCheck) position).with();
   }
 
   private static String title(Sitting sitting, Position position) {

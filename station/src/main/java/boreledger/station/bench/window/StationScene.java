@@ -6,6 +6,7 @@ import boreledger.station.bench.look.Rail;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Switch;
 import boreledger.station.bench.model.BenchModel;
+import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import java.util.List;
@@ -15,6 +16,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -89,7 +91,23 @@ public final class StationScene extends Scene {
         Switch.through("unit", appearance.unit(), StationScene::otherUnit, StationScene::unit),
         Switch.of("sound", Text.SOUND_ON, Text.SOUND_OFF, model.mutedProperty()),
         Switch.through("light", appearance.light(), Light::next, light -> LIGHTS.get(light).with()),
+        language(),
         Switch.of("screen", Text.SCREEN_WINDOW, Text.SCREEN_FULL, appearance.full()));
+  }
+
+  private Node language() {
+    Button button =
+        Switch.through(
+            "language", appearance.language(), Language::next, StationScene::languageWords);
+    appearance
+        .language()
+        .subscribe(now -> button.setAccessibleText(Text.LANGUAGE_SPOKEN.with(now.title())));
+    return button;
+  }
+
+  private static String languageWords(Language wanted) {
+    boolean isSpoken = wanted == Text.language();
+    return (isSpoken ? Text.LANGUAGE_KEY : Text.LANGUAGE_NEXT_START).with(wanted.title());
   }
 
   private static DisplayUnit otherUnit(DisplayUnit unit) {
@@ -132,6 +150,7 @@ public final class StationScene extends Scene {
       case M -> model.mutedProperty().set(!model.mutedProperty().get());
       case B -> appearance.light().set(appearance.light().get().next());
       case U -> appearance.unit().set(otherUnit(appearance.unit().get()));
+      case G -> appearance.language().set(appearance.language().get().next());
       default -> {
         return;
       }

@@ -2,9 +2,11 @@ package boreledger.station.bench.words;
 
 import java.text.MessageFormat;
 import java.util.Locale;
-import java.util.ResourceBundle;
 
-/** Every sentence and word of the bench; the words themselves stand in {@code bench.properties}. */
+/**
+ * Every sentence and word of the bench. The words themselves stand in one bundle for each {@link
+ * Language}; English is spoken until another is chosen. Any thread may ask for them.
+ */
 public enum Text {
   /** The program. */
   PROGRAM,
@@ -44,7 +46,9 @@ public enum Text {
   SHORT_BORE,
   SHORT_GAP,
   SHORT_RING_DEPTH,
-  SHORT_SETTING,
+  SHORT_OPENING,
+  SHORT_RESUMING,
+  SHORT_CLOSING,
 
   LIVE_NONE,
   LIVE_DEVIATION,
@@ -165,6 +169,11 @@ public enum Text {
   UNIT_IN,
   SCREEN_WINDOW,
   SCREEN_FULL,
+  /** The switch on the rail that names the language spoken. */
+  LANGUAGE_KEY,
+  /** The same switch when another language was chosen. */
+  LANGUAGE_NEXT_START,
+  LANGUAGE_SPOKEN,
 
   ROOM_BORES,
   ROOM_GAPS,
@@ -611,8 +620,17 @@ public enum Text {
   LEDGER_EXPORT_NEEDS_SESSION,
   LEDGER_SHEET_BAD_FILE;
 
-  private static final ResourceBundle WORDS =
-      ResourceBundle.getBundle("boreledger.station.bench.bench", Locale.ROOT);
+  private static volatile Language language = Language.ENGLISH;
+
+  /** Speaks a language from now on; words that were asked for before stay as they are. */
+  public static void speak(Language chosen) {
+    language = chosen;
+  }
+
+  /** The language that is spoken. */
+  public static Language language() {
+    return language;
+  }
 
   /** Its key in the bundle, such as {@code place.cylinder}. */
   public String key() {
@@ -621,6 +639,6 @@ public enum Text {
 
   /** The words with {@code {0}}, {@code {1}} and so on filled in; numbers come in as text. */
   public String with(String... parts) {
-    return new MessageFormat(WORDS.getString(key()), Locale.ROOT).format(parts);
+    return new MessageFormat(language.words(key()), Locale.ROOT).format(parts);
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
+import boreledger.station.bench.words.Language;
 import boreledger.station.job.DisplayUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.text.Text;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,9 +37,20 @@ class JobFormLayoutTest {
     FxToolkit.registerPrimaryStage();
   }
 
+  @AfterEach
+  void speakEnglish() {
+    boreledger.station.bench.words.Text.speak(Language.ENGLISH);
+  }
+
   @ParameterizedTest
-  @CsvSource({"1016,660", "1024,700", "1280,800", "1920,1080", "3840,2160"})
-  void everythingFitsWhateverIsWrong(double width, double height) throws Exception {
+  @CsvSource({
+    "ENGLISH,1016,660", "ENGLISH,1024,700", "ENGLISH,1280,800", "ENGLISH,1920,1080",
+    "ENGLISH,3840,2160", "GERMAN,1016,660", "GERMAN,1024,700", "GERMAN,1280,800",
+    "GERMAN,1920,1080", "GERMAN,3840,2160"
+  })
+  void everythingFitsWhateverIsWrong(Language language, double width, double height)
+      throws Exception {
+    boreledger.station.bench.words.Text.speak(language);
     WaitForAsyncUtils.asyncFx(
             () -> {
               check(Forms.SAMPLE, false, width, height);

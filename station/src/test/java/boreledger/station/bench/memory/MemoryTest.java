@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
+import boreledger.station.bench.words.Language;
 import boreledger.station.job.DisplayUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,13 +62,38 @@ class MemoryTest {
     memory.put("unit", "furlong");
     Appearance appearance = new Appearance();
 
-    new RememberedLook(memory).restore(appearance);
+    new RememberedLook(memory).restore(appearance, Locale.ROOT);
 
     assertEquals(Light.SUN, appearance.light().get());
     assertNull(appearance.unit().get());
     memory.put("unit", "IN");
-    new RememberedLook(memory).restore(appearance);
+    new RememberedLook(memory).restore(appearance, Locale.ROOT);
     assertEquals(DisplayUnit.IN, appearance.unit().get());
+  }
+
+  @Test
+  void theSystemsLanguageIsSpokenUntilOneIsChosen() {
+    assertEquals(Language.GERMAN, restored(new Memory(null), "de-AT").language().get());
+    assertEquals(Language.ENGLISH, restored(new Memory(null), "fr-FR").language().get());
+    assertEquals(Language.ENGLISH, restored(new Memory(null), "en-GB").language().get());
+  }
+
+  @Test
+  void aChosenLanguageIsRememberedAndTheSystemsIsNot() {
+    Memory memory = new Memory(null);
+    Appearance appearance = restored(memory, "de-DE");
+    assertEquals(Optional.empty(), memory.get("language"));
+
+    appearance.language().set(Language.ENGLISH);
+
+    assertEquals(Optional.of("ENGLISH"), memory.get("language"));
+    assertEquals(Language.ENGLISH, restored(memory, "de-DE").language().get());
+  }
+
+  private static Appearance restored(Memory memory, String system) {
+    Appearance appearance = new Appearance();
+    new RememberedLook(memory).restore(appearance, Locale.forLanguageTag(system));
+    return appearance;
   }
 
   @Test

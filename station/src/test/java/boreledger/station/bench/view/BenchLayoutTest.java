@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.LayoutCheck;
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,10 +13,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.text.Text;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -31,22 +34,31 @@ class BenchLayoutTest {
     FxToolkit.registerPrimaryStage();
   }
 
-  static Stream<String> states() throws Exception {
+  @AfterEach
+  void speakEnglish() {
+    Text.speak(Language.ENGLISH);
+  }
+
+  static Stream<Arguments> states() throws Exception {
     Path names = Files.createTempDirectory("bench-layout");
     try (BenchStates states = new BenchStates(names)) {
-      List<String> all = new ArrayList<>();
-      states.names().forEach(all::add);
+      List<Arguments> all = new ArrayList<>();
+      for (Language language : Language.values()) {
+        states.names().forEach(state -> all.add(Arguments.of(language, state)));
+      }
       return all.stream();
     }
   }
 
   @ParameterizedTest
   @MethodSource("states")
-  void everythingFits(String state) throws Exception {
+  void everythingFits(Language language, String state) throws Exception {
+    Text.speak(language);
     try (BenchStates states = new BenchStates(folder)) {
       states.play(state);
       for (double[] size : Scenes.SIZES) {
-        String where = state + " at " + (int) size[0] + "x" + (int) size[1] + ": ";
+        String where =
+            language + ", " + state + " at " + (int) size[0] + "x" + (int) size[1] + ": ";
         WaitForAsyncUtils.asyncFx(
                 () -> {
                   Scene scene = Scenes.bench(states.model(), size);
@@ -63,7 +75,8 @@ class BenchLayoutTest {
     List<String> faults = new ArrayList<>(found.faults());
     for (Node node : Scenes.visible(scene.getRoot())) {
       if (node instanceof Digits
-          && ((Text) node.lookup(".digit")).getFont().getSize() < LEAST_DIGITS_PX) {
+          && ((javafx.scene.text.Text) node.lookup(".digit")).getFont().getSize()
+              < LEAST_DIGITS_PX) {
         faults.add("digits too small to be read from afar");
       }
     }

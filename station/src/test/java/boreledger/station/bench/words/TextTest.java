@@ -16,20 +16,34 @@ import java.util.List;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class TextTest {
+  private static final Pattern PLACE = Pattern.compile("\\{\\d\\}");
   private static final Path SOURCES = Path.of("src/main/java/boreledger/station/bench");
 
-  @Test
-  void theBundleHasEveryTextAndNoOther() throws IOException {
+  @AfterEach
+  void speakEnglish() {
+    Text.speak(Language.ENGLISH);
+  }
+
+  @ParameterizedTest
+  @MethodSource("bundles")
+  void aBundleHasEveryTextAndNoOther(String bundle) throws IOException {
     Set<String> wanted =
         Arrays.stream(Text.values()).map(Text::key).collect(Collectors.toCollection(TreeSet::new));
 
-    assertEquals(String.join("\n", wanted), String.join("\n", new TreeSet<>(keys())));
+    assertEquals(
+        String.join("\n", wanted),
+        String.join("\n", new TreeSet<>(words(bundle).stringPropertyNames())));
     assertTrue(wanted.size() > 80, "texts " + wanted.size());
   }
 
@@ -46,7 +60,34 @@ class TextTest {
   }
 
   @Test
-  void everyTextCanBeFilledIn() {
+  void everyLanguageHasItsBundle() {
+    assertEquals(Language.values().length, bundles().count());
+  }
+
+  @ParameterizedTest
+  @MethodSource("bundles")
+  void everyTextFillsInTheSameInEveryLanguage(String bundle) throws IOException {
+    Properties english = words("bench.properties");
+    Properties words = words(bundle);
+    for (String key : english.stringPropertyNames()) {
+      assertEquals(places(english.getProperty(key)), places(words.getProperty(key)), key);
+    }
+  }
+
+  @Test
+  void wordsAreSpokenInTheLanguageChosen() {
+    assertEquals("Cylinder 2", Text.PLACE_CYLINDER.with("2"));
+
+    Text.speak(Language.GERMAN);
+
+    assertEquals("Zylinder 2", Text.PLACE_CYLINDER.with("2"));
+    assertEquals("Stoßspiel", Text.LIVE_GAP.with());
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyTextCanBeFilledIn(Language language) {
+    Text.speak(language);
     for (Text text : Text.values()) {
       String filled = text.with("a", "b", "c", "d");
       assertFalse(filled.isBlank(), text.key());
@@ -55,14 +96,21 @@ class TextTest {
     }
   }
 
-  private static Set<String> keys() throws IOException {
+  static Stream<String> bundles() {
+    return Stream.of("bench.properties", "bench_de.properties");
+  }
+
+  private static Set<String> places(String words) {
+    return PLACE.matcher(words).results().map(MatchResult::group).collect(Collectors.toSet());
+  }
+
+  private static Properties words(String file) throws IOException {
     Properties bundle = new Properties();
-    try (InputStream in =
-            TextTest.class.getResourceAsStream("/boreledger/station/bench/bench.properties");
+    try (InputStream in = TextTest.class.getResourceAsStream("/boreledger/station/bench/" + file);
         Reader reader = new InputStreamReader(in, StandardCharsets.UTF_8)) {
       bundle.load(reader);
     }
-    return bundle.stringPropertyNames();
+    return bundle;
   }
 
   private static String sources() throws IOException {

@@ -1,0 +1,46 @@
+package boreledger.station.bench.words;
+
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.stream.Stream;
+
+/** A language that the window speaks; each has its bundle, with every key of {@link Text}. */
+public enum Language {
+  /** English, in {@code bench.properties}. */
+  ENGLISH("English", Locale.ROOT),
+  /** German, in {@code bench_de.properties}. */
+  GERMAN("Deutsch", Locale.GERMAN);
+
+  private final String title;
+  private final Locale locale;
+  private final ResourceBundle words;
+
+  Language(String title, Locale locale) {
+    this.title = title;
+    this.locale = locale;
+    this.words = ResourceBundle.getBundle("boreledger.station.bench.bench", locale);
+  }
+
+  /** The language of a locale, whatever its country; English when there is no bundle for it. */
+  public static Language of(Locale locale) {
+    return Stream.of(values())
+        .filter(each -> each.locale.getLanguage().equals(locale.getLanguage()))
+        .findFirst()
+        .orElse(ENGLISH);
+  }
+
+  /** What its speakers call it. */
+  public String title() {
+    return title;
+  }
+
+  /** The one after it; the first comes after the last. */
+  public Language next() {
+    return values()[(ordinal() + 1) % values().length];
+  }
+
+  /** The words of a key, with their places to fill in. */
+  String words(String key) {
+    return words.getString(key);
+  }
+}
