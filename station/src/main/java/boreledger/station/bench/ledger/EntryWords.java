@@ -3,6 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.drivers.profile.Reads;
 import boreledger.station.app.EntryLine;
 import boreledger.station.app.Standing;
+import boreledger.station.bench.model.Place;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.EntryBody;
@@ -17,7 +18,6 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.plan.Position;
-import boreledger.station.plan.Position.SettingCheck;
 
 /**
  * An entry of a session in words.
@@ -93,20 +93,7 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
 
   /** A position in few words. */
   String place(Position position) {
-    if (position instanceof Position.Bore bore) {
-      return Text.SHORT_BORE.with(
-          Integer.toString(bore.cylinder()), lengths.depth(bore.depthMm()), bore.axis());
-    } else if (position instanceof Position.Gap gap) {
-      return Text.SHORT_GAP.with(
-          Integer.toString(gap.cylinder()), lengths.depth(gap.depthMm()), gap.ring());
-    } else if (position instanceof Position.RingDepth ring) {
-      return Text.SHORT_RING_DEPTH.with(
-          Integer.toString(ring.cylinder()),
-          lengths.depth(ring.depthMm()),
-          ring.ring(),
-          Lengths.plain(ring.clockDeg()));
-    }
-    return Text.SHORT_SETTING.with(((SettingCheck) position).check());
+    return Place.brief(lengths, position);
   }
 
   /** A reason, with the person when known. */

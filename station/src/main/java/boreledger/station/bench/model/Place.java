@@ -46,7 +46,7 @@ public record Place(String label, String title, String detail, String hint) {
   }
 
   /** A position in few words for a sentence, such as {@code cylinder 2, 60 mm, thrust axis}. */
-  static String brief(Lengths lengths, Position position) {
+  public static String brief(Lengths lengths, Position position) {
     if (position instanceof Position.Bore bore) {
       return Text.SHORT_BORE.with(
           Integer.toString(bore.cylinder()), lengths.depth(bore.depthMm()), bore.axis());
