@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <p>{@code -Dboreledger.file.flips=20000} tries more of them.
  */
 class FileFlipsTest {
-  private static final int FLIPS = Integer.getInteger("boreledger.file.flips", 300);
+  private static final int FLIPS = Integer.getInteger("boreledger.file.flips", 150);
   private static final long SEED = 4_006_426;
   // SQLite's file format, section 1.3: the database header has 100 bytes.
   private static final int HEADER_BITS = 800;
