@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.app.Demo;
 import boreledger.station.app.Workshop;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -12,6 +13,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.application.Application;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
@@ -38,6 +41,7 @@ class WholeJobTest {
   private String userHome;
   private String programHome;
   private Stage stage;
+  private Application application;
 
   @BeforeEach
   void aFirstDay() throws Exception {
@@ -46,12 +50,14 @@ class WholeJobTest {
     stage = FxToolkit.registerPrimaryStage();
     Workshop workshop = new Workshop(home.resolve("none.db"));
     BenchApplication.join(new BenchWiring(workshop, null, 400, event -> {}, desk -> {}));
-    FxToolkit.setupApplication(BenchApplication.class);
+    application = FxToolkit.setupApplication(BenchApplication.class);
   }
 
   @AfterEach
   void tidyUp() throws Exception {
+    FxToolkit.cleanupApplication(application);
     FxToolkit.cleanupStages();
+    FxToolkit.hideStage();
     System.setProperty("user.home", userHome);
     if (programHome == null) {
       System.clearProperty(Demo.HOME);
@@ -111,7 +117,19 @@ class WholeJobTest {
   private void sealAndPrint() throws Exception {
     robot.push(KeyCode.CONTROL, KeyCode.DIGIT5);
     until(() -> !words("ledger-file").isEmpty());
-    assertTrue(Files.exists(home.resolve(".local/share/boreledger/practice.ledger.db")));
+    reach("choice-1");
+    robot.push(KeyCode.SPACE);
+    type("ledger-seal-name", "Turner");
+    reach("ledger-seal");
+    robot.push(KeyCode.SPACE);
+    Path folder = home.resolve(".local/share/boreledger");
+    until(() -> holds(folder, ".seal"));
+
+    back("choice-2");
+    robot.push(KeyCode.SPACE);
+    reach("ledger-sheet-write");
+    robot.push(KeyCode.SPACE);
+    until(() -> holds(folder, ".pdf"));
   }
 
   /** Goes on with Tab until a control has the focus. */
@@ -125,6 +143,25 @@ class WholeJobTest {
       WaitForAsyncUtils.waitForFxEvents();
     }
     throw new AssertionError("no Tab leads to " + id);
+  }
+
+  /** Goes back with Shift and Tab until a control has the focus. */
+  private void back(String id) {
+    for (int tab = 0; tab < MOST_TABS; tab++) {
+      Node owner = stage.getScene().getFocusOwner();
+      if (owner != null && id.equals(owner.getId())) {
+        return;
+      }
+      robot.push(KeyCode.SHIFT, KeyCode.TAB);
+      WaitForAsyncUtils.waitForFxEvents();
+    }
+    throw new AssertionError("no way back to " + id);
+  }
+
+  private static boolean holds(Path folder, String ending) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.anyMatch(file -> file.toString().endsWith(ending));
+    }
   }
 
   private void type(String id, String text) {

@@ -102,7 +102,10 @@ final class FilingBench {
 
   private Double gapNowMm() {
     List<FilingPass> passes = passes();
-    return passes.isEmpty() ? measuredMm : passes.get(passes.size() - 1).afterMm();
+    if (passes.isEmpty()) {
+      return measuredMm;
+    }
+    return passes.get(passes.size() - 1).afterMm();
   }
 
   private void refresh() {

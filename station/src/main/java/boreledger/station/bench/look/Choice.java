@@ -3,7 +3,6 @@ package boreledger.station.bench.look;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 
 /** A few values of which one is chosen, side by side; the chosen one has a mark before it. */
@@ -13,17 +12,14 @@ public final class Choice<T> extends FlowPane {
   /** The values with their words, in order. */
   public Choice(Map<T, String> words, ObjectProperty<T> value) {
     getStyleClass().add(Styles.CHOICES);
-    ToggleGroup group = new ToggleGroup();
     words.forEach(
-        (each, name) -> getChildren().add(button(getChildren().size(), each, name, value, group)));
+        (each, name) -> getChildren().add(button(getChildren().size(), each, name, value)));
   }
 
-  private static <T> ToggleButton button(
-      int place, T each, String name, ObjectProperty<T> value, ToggleGroup group) {
+  private static <T> ToggleButton button(int place, T each, String name, ObjectProperty<T> value) {
     ToggleButton button = new ToggleButton(name);
     button.setId("choice-" + place);
     button.getStyleClass().setAll(Styles.CHOICE);
-    button.setToggleGroup(group);
     button.setOnAction(
         pressed -> {
           value.set(each);

@@ -2,6 +2,7 @@ package boreledger.station.bench.words;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Every sentence and word of the bench. The words themselves stand in one bundle for each {@link
@@ -620,16 +621,16 @@ public enum Text {
   LEDGER_EXPORT_NEEDS_SESSION,
   LEDGER_SHEET_BAD_FILE;
 
-  private static volatile Language language = Language.ENGLISH;
+  private static final AtomicReference<Language> LANGUAGE = new AtomicReference<>(Language.ENGLISH);
 
   /** Speaks a language from now on; words that were asked for before stay as they are. */
   public static void speak(Language chosen) {
-    language = chosen;
+    LANGUAGE.set(chosen);
   }
 
   /** The language that is spoken. */
   public static Language language() {
-    return language;
+    return LANGUAGE.get();
   }
 
   /** Its key in the bundle, such as {@code place.cylinder}. */
@@ -639,6 +640,6 @@ public enum Text {
 
   /** The words with {@code {0}}, {@code {1}} and so on filled in; numbers come in as text. */
   public String with(String... parts) {
-    return new MessageFormat(language.words(key()), Locale.ROOT).format(parts);
+    return new MessageFormat(language().words(key()), Locale.ROOT).format(parts);
   }
 }

@@ -229,7 +229,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     var buttons = robot.lookup(node -> node instanceof ButtonBase).queryAllAs(ButtonBase.class);
-    assertEquals(7, buttons.size());
+    assertEquals(8, buttons.size());
     for (ButtonBase button : buttons) {
       String spoken =
           button.getAccessibleText() == null ? button.getText() : button.getAccessibleText();
