@@ -22,7 +22,7 @@ final class EntryColumns {
   private static final double VALUE_EM = 8.8;
   private static final double BAR_EM = 1.8;
   private static final double SIGN_EM = 2.1;
-  private static final double PLACES_SHARE = 0.5;
+  private static final double PLACES_SHARE = 0.6;
 
   /** What a column holds. */
   private enum Kind {
