@@ -7,6 +7,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -28,7 +29,9 @@ public record LayoutCheck(List<String> faults, int words) {
     List<String> faults = new ArrayList<>();
     int words = 0;
     for (Node node : visible(scene.getRoot())) {
-      if (node instanceof Labeled labeled && !labeled.getText().isEmpty()) {
+      if (node instanceof Labeled labeled
+          && labeled.getText() != null
+          && !labeled.getText().isEmpty()) {
         words++;
         cutOff(labeled, faults);
       }
@@ -90,14 +93,14 @@ public record LayoutCheck(List<String> faults, int words) {
             && bounds.getMinY() >= -ROUNDING_PX
             && bounds.getMaxX() <= scene.getWidth() + ROUNDING_PX
             && bounds.getMaxY() <= scene.getHeight() + ROUNDING_PX;
-    if (!inside && (node instanceof Labeled || isFigureWords(node))) {
+    if (!inside && (node instanceof Control || isFigureWords(node))) {
       faults.add("outside the window: " + name(node));
     }
   }
 
   private static boolean isScrolled(Node node) {
     for (Node up = node; up != null; up = up.getParent()) {
-      if (up instanceof ScrollPane) {
+      if (up instanceof ScrollPane || up.getStyleClass().contains("virtual-flow")) {
         return true;
       }
     }

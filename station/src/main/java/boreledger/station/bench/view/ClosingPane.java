@@ -2,6 +2,7 @@ package boreledger.station.bench.view;
 
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.VerdictSign;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Closing;
 import boreledger.station.bench.model.Verdict;
@@ -59,14 +60,7 @@ final class ClosingPane extends VBox {
   }
 
   private static Node line(Verdict verdict) {
-    Sign sign =
-        new Sign(
-            switch (verdict.kind()) {
-              case KEPT -> Sign.Kind.TAKEN;
-              case LOOK -> Sign.Kind.CAUTION;
-              case BEYOND -> Sign.Kind.REFUSED;
-              case OPEN -> Sign.Kind.OPEN;
-            });
+    Sign sign = new Sign(VerdictSign.of(verdict.kind()));
     Label cylinder = Words.fixed(verdict.title(), Styles.VERDICT_TITLE);
     VBox text = new VBox(words(verdict.words(), Styles.VERDICT_WORDS));
     if (!verdict.details().isEmpty()) {
