@@ -106,6 +106,8 @@ public final class Styles {
   public static final String JOB_NAME = "job-name";
   public static final String HEARD = "heard";
   public static final String FOOT = "foot";
+  public static final String LESSON_COLUMN = "lesson-column";
+  public static final String ENGINE = "engine";
   public static final String MAIN_BUTTON = "main-button";
   public static final String CHECK = "check";
   public static final String BUDGET = "budget";

@@ -1,6 +1,8 @@
 package boreledger.station.bench.jobform;
 
+import boreledger.station.bench.ChosenFile;
 import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Light;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
@@ -20,7 +22,13 @@ final class Forms {
 
   static JobForm form(Path file, Appearance appearance, Consumer<Path> saved, Runnable left)
       throws Exception {
-    return new JobForm(file, Tables.of(List.of()), appearance, saved, left);
+    return form(file, appearance, new ChosenFile(), saved, left);
+  }
+
+  static JobForm form(
+      Path file, Appearance appearance, FileAsking files, Consumer<Path> saved, Runnable left)
+      throws Exception {
+    return new JobForm(file, Tables.of(List.of()), appearance, files, saved, left);
   }
 
   static StationScene scene(JobForm form, Appearance appearance, double[] size, Light light) {
