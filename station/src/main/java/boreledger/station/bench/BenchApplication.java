@@ -19,6 +19,7 @@ import boreledger.station.bench.model.HeldAnswers;
 import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
+import boreledger.station.bench.tone.Voice;
 import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.words.Text;
@@ -98,7 +99,7 @@ public final class BenchApplication extends Application {
     Text.speak(appearance.language().get());
     model =
         new BenchModel(
-            new BenchServices(this::results, new Answers(), tones),
+            new BenchServices(this::results, new Answers(), tones, Voice.SILENT),
             screen,
             background,
             () -> System.nanoTime() / NANOS_PER_S);

@@ -11,6 +11,7 @@ import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.tone.Voice;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.gauging.Ending;
 import boreledger.station.ledger.LedgerFault;
@@ -54,7 +55,7 @@ class BenchWindowTest {
     run = new ScriptedRun(own);
     model =
         new BenchModel(
-            new BenchServices(run, run, Tones.SILENT),
+            new BenchServices(run, run, Tones.SILENT, Voice.SILENT),
             Platform::runLater,
             Runnable::run,
             () -> System.nanoTime() / 1e9);
