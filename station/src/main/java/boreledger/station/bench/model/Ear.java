@@ -1,7 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.tone.Tones;
-import boreledger.station.bench.tone.Voice;
+import boreledger.station.bench.voice.Voice;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 

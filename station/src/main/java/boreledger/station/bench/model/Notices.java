@@ -18,7 +18,7 @@ final class Notices {
   }
 
   void cautioned(String what) {
-    tell(new Notice(Notice.Kind.CAUTION, what));
+    tell(new Notice(Notice.Kind.CAUTION, Text.CAUTION.with(what)));
   }
 
   void told(GaugingEvent.LineGone gone) {

@@ -6,7 +6,7 @@ import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
-import boreledger.station.bench.tone.Voice;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.table.Tables;
 import java.nio.file.Path;

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.tone.Tones;
-import boreledger.station.bench.tone.Voice;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;

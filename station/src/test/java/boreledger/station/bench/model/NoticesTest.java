@@ -19,7 +19,7 @@ class NoticesTest extends BenchFixture {
     run.beginBores(Jobs.pumphouse(), Gauges.rocked());
     model.accept(new GaugingEvent.Noticed(CHANGED));
 
-    assertEquals(new Notice(Notice.Kind.CAUTION, CHANGED), shown().notice().get());
+    assertEquals(new Notice(Notice.Kind.CAUTION, "Caution: " + CHANGED), shown().notice().get());
     assertEquals(List.of("look at me"), heard);
   }
 
@@ -30,7 +30,7 @@ class NoticesTest extends BenchFixture {
     run.notPicked("1 rock seen, 3 needed");
     run.offer(0.001, CHANGED);
 
-    assertEquals(CHANGED, shown().notice().get().words());
+    assertEquals("Caution: " + CHANGED, shown().notice().get().words());
   }
 
   @Test
@@ -47,7 +47,7 @@ class NoticesTest extends BenchFixture {
     run.beginBores(Jobs.pumphouse(), Gauges.rocked());
     model.accept(new GaugingEvent.Noticed(CHANGED));
     run.over(Ending.STOPPED);
-    assertEquals(CHANGED, shown().notice().get().words());
+    assertEquals("Caution: " + CHANGED, shown().notice().get().words());
     run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "top");
 
     assertNull(shown().notice().get());
@@ -96,6 +96,6 @@ class NoticesTest extends BenchFixture {
   void whatDoesNotWorkBesideTheGaugingIsSaidBeforeAnySessionToo() {
     model.caution("No program that speaks was found");
 
-    assertEquals("No program that speaks was found", shown().notice().get().words());
+    assertEquals("Caution: No program that speaks was found", shown().notice().get().words());
   }
 }

@@ -8,7 +8,7 @@ import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.tone.Tones;
-import boreledger.station.bench.tone.Voice;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.ledger.LedgerFault;
 import java.util.List;
 import org.junit.jupiter.api.Test;

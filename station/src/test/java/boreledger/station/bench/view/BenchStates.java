@@ -6,7 +6,7 @@ import boreledger.station.bench.ScriptedRun;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
-import boreledger.station.bench.tone.Voice;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Progress;

@@ -1,4 +1,4 @@
-package boreledger.station.bench.tone;
+package boreledger.station.bench.voice;
 
 /** Says sentences aloud. Never blocks, never fails. */
 public interface Voice {
