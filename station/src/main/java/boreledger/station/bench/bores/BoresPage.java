@@ -5,6 +5,7 @@ import boreledger.station.bench.model.BoreVerdicts;
 import boreledger.station.bench.model.Verdict;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.BlockFigure;
 import boreledger.station.drawing.BoreProfileFigure;
 import boreledger.station.drawing.LengthFormat;
@@ -55,14 +56,14 @@ record BoresPage(
     return new BoresPage(
         BlockFigure.of(results, finding.job().engine().arrangement()),
         AdviceWords.of(results.advice(), lengths),
-        AdviceWords.reasons(results.advice(), lengths),
+        AdviceWords.reasons(results.advice(), format),
         results.cylinders().stream().map(words::verdict).toList(),
         words.verdict(shown),
         BoreProfileFigure.of(results, shown, format),
         RoundnessFigure.of(results, shown, format),
         form(shown, format),
         shown.bore().checks().stream().map(check -> check(check, format)).toList(),
-        results.cautions());
+        Told.with(format).each(results.cautions()));
   }
 
   private static String form(CylinderResults cylinder, LengthFormat format) {
@@ -109,7 +110,7 @@ record BoresPage(
 
   private static String budget(BudgetLine line, LengthFormat format) {
     return Text.BORES_BUDGET_LINE.with(
-        line.line(),
+        Told.recorded(line.line()),
         format.length(line.standardUncertaintyMm(), format.usualDecimals() + 1),
         String.format(Locale.ROOT, "%.0f", 100 * line.share()));
   }

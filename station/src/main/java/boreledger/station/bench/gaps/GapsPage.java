@@ -5,6 +5,7 @@ import boreledger.station.bench.model.GapVerdicts;
 import boreledger.station.bench.model.Verdict;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.GapFigure;
 import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.DisplayUnit;
@@ -15,6 +16,7 @@ import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -57,8 +59,8 @@ record GapsPage(
         GapFigure.of(there, ring, format),
         facts(there, ring, format),
         there.gaps().stream().map(gap -> agreement(gap, format)).toList(),
-        choice(results, ringName),
-        there.cautions(),
+        choice(results, ringName, Told.with(format)),
+        Told.with(format).each(there.cautions()),
         there.targetMm(),
         there.tightest() == null ? null : there.tightest().gapMm());
   }
@@ -83,7 +85,7 @@ record GapsPage(
       facts.add(
           Text.GAPS_HOT.with(
               format.length(tightest.hotGapMm(), format.coarseDecimals()),
-              tightest.temperaturesOrigin()));
+              Told.recorded(tightest.temperaturesOrigin())));
       facts.add(
           Text.GAPS_COLD_FOR_MARGIN.with(
               format.length(tightest.coldGapForMarginMm(), format.coarseDecimals())));
@@ -99,13 +101,15 @@ record GapsPage(
 
   private static String target(Double targetMm, TargetResult target, LengthFormat format) {
     String words =
-        Text.GAPS_TARGET.with(format.length(targetMm, format.coarseDecimals()), target.origin());
+        Text.GAPS_TARGET.with(
+            format.length(targetMm, format.coarseDecimals()), Told.recorded(target.origin()));
     return target.raisedTo() == null
         ? words
         : words
             + " "
             + Text.GAPS_RAISED.with(
-                format.length(target.raisedFromMm(), format.coarseDecimals()), target.raisedTo());
+                format.length(target.raisedFromMm(), format.coarseDecimals()),
+                Told.recorded(target.raisedTo()));
   }
 
   private static String agreement(GapResult gap, LengthFormat format) {
@@ -133,10 +137,10 @@ record GapsPage(
                 format.length(gap.correctedMm(), format.coarseDecimals()));
   }
 
-  private static List<String> choice(JobResults results, String ring) {
+  private static List<String> choice(JobResults results, String ring, Wording wording) {
     return results.ringChoices().stream()
         .filter(each -> each.ring().equals(ring))
-        .flatMap(each -> each.choice().words().lines())
+        .flatMap(each -> wording.each(each.choice().statements()).stream())
         .toList();
   }
 }

@@ -2,8 +2,11 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
+import boreledger.station.drawing.LengthFormat;
 import boreledger.station.gauging.Ending;
 import boreledger.station.results.JobResults;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -85,12 +88,13 @@ public record Closing(
     if (results == null) {
       return List.of();
     }
-    List<String> cautions = new ArrayList<>(results.cautions());
+    Wording wording = Told.with(new LengthFormat(sitting.lengths().unit()));
+    List<String> cautions = new ArrayList<>(wording.each(results.cautions()));
     for (JobResults.CylinderResults each : results.cylinders()) {
       String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
       each.rings().stream()
           .flatMap(ring -> ring.cautions().stream())
-          .forEach(caution -> cautions.add(cylinder + ": " + caution));
+          .forEach(caution -> cautions.add(cylinder + ": " + wording.of(caution)));
     }
     return cautions;
   }
