@@ -5,6 +5,7 @@ import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;

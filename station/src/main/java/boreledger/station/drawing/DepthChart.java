@@ -2,6 +2,7 @@ package boreledger.station.drawing;
 
 import boreledger.station.drawing.MarkLabels.Label;
 import boreledger.station.drawing.MarkLabels.Wanted;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;

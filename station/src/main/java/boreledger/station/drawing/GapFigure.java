@@ -4,6 +4,7 @@ import boreledger.station.job.Ring;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.AdviceResult;
 import boreledger.station.results.AdviceResult.CylinderAdviceResult;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.JobResults.KindChoice;
 import boreledger.station.results.RingChoice;
 import boreledger.station.results.RingChoice.Place;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,7 +2,6 @@ package boreledger.station.report;
 
 import boreledger.station.drawing.BoreProfileFigure;
 import boreledger.station.drawing.BoreState;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.drawing.RoundnessFigure;
 import boreledger.station.job.GaugingOrder;
 import boreledger.station.results.BoreResults;
@@ -11,6 +10,7 @@ import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

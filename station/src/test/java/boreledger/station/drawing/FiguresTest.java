@@ -13,6 +13,7 @@ import boreledger.station.drawing.NotedPen.Words;
 import boreledger.station.drawing.RoundSection.Diameter;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Engine.Arrangement;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Phrase;
 import boreledger.station.wording.Vocabulary;
 import java.util.Arrays;

@@ -1,18 +1,17 @@
 package boreledger.station.bench.bores;
 
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.AdviceResult;
 import boreledger.station.results.AdviceResult.CylinderAdviceResult;
+import boreledger.station.wording.LengthFormat;
 import java.util.List;
 
 /** Hone or oversize, in words. */
 final class AdviceWords {
   private AdviceWords() {}
 
-  static String of(AdviceResult advice, Lengths lengths) {
+  static String of(AdviceResult advice, LengthFormat lengths) {
     if (advice == null) {
       return Text.BORES_NO_ADVICE.with();
     }
@@ -20,7 +19,7 @@ final class AdviceWords {
       case "hone" -> Text.BORES_HONE.with();
       case "oversize" ->
           (advice.largestListed() ? Text.BORES_LARGEST_OVERSIZE : Text.BORES_OVERSIZE)
-              .with(lengths.depth(advice.oversizeMm()));
+              .with(lengths.depth(advice.oversizeMm()) + " " + lengths.symbol());
       default -> Text.BORES_SLEEVE.with();
     };
   }

@@ -3,11 +3,9 @@ package boreledger.station.bench.gaps;
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.model.GapVerdicts;
 import boreledger.station.bench.model.Verdict;
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.GapFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Ring;
 import boreledger.station.results.JobResults;
@@ -16,10 +14,10 @@ import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What the room shows of one ring in one cylinder.
@@ -45,7 +43,7 @@ record GapsPage(
     JobResults results = finding.results();
     DisplayUnit shownUnit = unit == null ? finding.job().displayUnit() : unit;
     LengthFormat format = new LengthFormat(shownUnit);
-    GapVerdicts words = new GapVerdicts(new Lengths(shownUnit), ringName);
+    GapVerdicts words = new GapVerdicts(format, ringName);
     CylinderResults shown = results.cylinders().get(cylinder - 1);
     Ring ring = finding.job().ring(ringName).orElseThrow();
     RingResults there =
@@ -127,13 +125,13 @@ record GapsPage(
             depth,
             measured,
             format.length(gap.expectedMm(), format.coarseDecimals()),
-            String.format(Locale.ROOT, "%.1f", gap.en()));
+            Told.with(format).figures().ratio(gap.en(), 1));
     return gap.tiltDeg() == null
         ? line
         : line
             + " "
             + Text.GAPS_TILTED.with(
-                String.format(Locale.ROOT, "%.1f", gap.tiltDeg()),
+                Told.with(format).figures().ratio(gap.tiltDeg(), 1),
                 format.length(gap.correctedMm(), format.coarseDecimals()));
   }
 

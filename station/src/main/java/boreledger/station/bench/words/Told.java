@@ -1,7 +1,7 @@
 package boreledger.station.bench.words;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.wording.Figures;
+import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Vocabulary;
 import boreledger.station.wording.Wording;
 import java.math.BigDecimal;
