@@ -107,6 +107,7 @@ public final class BenchApplication extends Application {
             () -> System.nanoTime() / NANOS_PER_S);
     look.rememberUnder("voice", model.spokenProperty());
     desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
+    wiring.opened().accept(desk);
     appearance.unit().subscribe(model::showIn);
     window = new StationWindow(model, rooms(), appearance, stage);
     look.restore(stage, BenchApplication::canBeSeen);
@@ -121,7 +122,6 @@ public final class BenchApplication extends Application {
   @Override
   public void stop() {
     desk.stop();
-    wiring.closed().accept(desk);
     background.shutdown();
     tones.close();
     voice.close();
