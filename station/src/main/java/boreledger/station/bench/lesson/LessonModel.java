@@ -240,9 +240,9 @@ public final class LessonModel {
   private void tell(LessonEvent.Told now) {
     typedNote.set("");
     typedProblem.set("");
-    told.set(now);
     Learned learned = now.learned();
     typed.set(source.get() == Source.PORT ? LessonWords.offered(learned) : "");
+    told.set(now);
     List<String> profiles = learned.candidates().stream().map(each -> each.profile()).toList();
     keep.learned(learned.certain() ? profiles.get(0) : null);
   }
