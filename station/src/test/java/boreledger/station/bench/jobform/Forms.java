@@ -8,6 +8,7 @@ import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.table.Tables;
 import java.nio.file.Path;
@@ -35,7 +36,10 @@ final class Forms {
     appearance.light().set(light);
     BenchModel model =
         new BenchModel(
-            new BenchServices(null, null, Tones.SILENT), Runnable::run, Runnable::run, () -> 0);
+            new BenchServices(null, null, Tones.SILENT, Voice.SILENT),
+            Runnable::run,
+            Runnable::run,
+            () -> 0);
     List<Room> rooms = List.of(new Room("start", "Start", form));
     return new StationScene(model, rooms, appearance, size[0], size[1]);
   }
