@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
 import boreledger.drivers.profile.Reads;
+import boreledger.station.app.GaugeTrial;
 import boreledger.station.app.Pty;
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.ChosenFile;
@@ -21,6 +22,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
@@ -172,9 +174,9 @@ class TeachingTest {
 
     until(() -> shown("begin"));
     assertFalse(model.lesson().going().get());
-    try (var again =
-        boreledger.station.app.GaugeTrial.open(Path.of("ascii-line-size"), pty.port())) {
-      assertEquals(1, Files.list(folder).count(), "the port alone");
+    GaugeTrial.open(Path.of("ascii-line-size"), pty.port()).close();
+    try (Stream<Path> all = Files.list(folder)) {
+      assertEquals(1, all.count(), "the port alone");
     }
   }
 
