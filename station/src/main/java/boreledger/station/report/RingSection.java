@@ -1,13 +1,14 @@
 package boreledger.station.report;
 
 import boreledger.station.drawing.GapFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.Ring;
 import boreledger.station.report.Typesetter.Fact;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,7 @@ final class RingSection {
     if (!results.cautions().isEmpty()) {
       pieces.add(Piece.space(4));
     }
-    results.cautions().forEach(caution -> pieces.addAll(type.caution(caution)));
+    Wording.PLAIN.each(results.cautions()).forEach(each -> pieces.addAll(type.caution(each)));
     return pieces;
   }
 

@@ -3,61 +3,68 @@ package boreledger.station.results;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.session.Said;
 import boreledger.station.session.StoredSession.Amendment;
+import boreledger.station.wording.Part;
+import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** A correction of what a session was opened with, in words: what it was, what it is, and why. */
+/** A correction of what a session was opened with: what it was, what it is, and why. */
 public final class AmendmentText {
   private static final int SHORT_HASH = 12;
 
   private AmendmentText() {}
 
-  /** What was changed, in one sentence. */
+  /** What was changed, in one plain sentence. */
   public static String what(long session, Amendment amendment) {
-    return told(session, amendment) + ".";
+    return Wording.PLAIN.of(told(session, amendment)) + ".";
   }
 
   /** The same with reason, person and time. */
-  static String of(long session, Amendment amendment) {
+  static Statement of(long session, Amendment amendment) {
     Amended amended = amendment.amended();
-    return String.format(
-        "%s (entry %d): %s.",
+    return Phrase.SESSION_AMENDED_WHY.of(
         told(session, amendment),
-        amendment.seq(),
-        new Said(amended.why(), amended.who(), amended.wall()).words());
+        Name.of(amendment.seq()),
+        new Name(new Said(amended.why(), amended.who(), amended.wall()).words()));
   }
 
-  private static String told(long session, Amendment amendment) {
+  private static Statement told(long session, Amendment amendment) {
     Amended amended = amendment.amended();
-    List<String> changes = new ArrayList<>();
-    temperature(
-        "the setting ring", amendment.before().settingTempC(), amended.settingTempC(), changes);
-    temperature("the block", amendment.before().blockTempC(), amended.blockTempC(), changes);
-    if (amended.job() != null) {
+    List<Part> changes = new ArrayList<>();
+    if (amended.settingTempC() != null) {
+      Double wasC = amendment.before().settingTempC();
       changes.add(
-          "the job file "
-              + brief(amended.job())
-              + "… holds instead of "
-              + brief(amendment.jobBefore())
-              + "…");
+          wasC == null
+              ? Phrase.SETTING_TEMPERATURE_ADDED.of(degrees(amended.settingTempC()))
+              : Phrase.SETTING_TEMPERATURE_AMENDED.of(
+                  degrees(amended.settingTempC()), degrees(wasC)));
     }
-    return String.format(
-        Locale.ROOT,
-        "Session %d was amended%s: %s",
-        session,
-        amended.tS() > 0 ? String.format(Locale.ROOT, " from %.0f s on", amended.tS()) : "",
-        String.join(", ", changes));
+    if (amended.blockTempC() != null) {
+      Double wasC = amendment.before().blockTempC();
+      changes.add(
+          wasC == null
+              ? Phrase.BLOCK_TEMPERATURE_ADDED.of(degrees(amended.blockTempC()))
+              : Phrase.BLOCK_TEMPERATURE_AMENDED.of(degrees(amended.blockTempC()), degrees(wasC)));
+    }
+    if (amended.job() != null) {
+      changes.add(Phrase.JOB_AMENDED.of(brief(amended.job()), brief(amendment.jobBefore())));
+    }
+    Part.Several all = new Part.Several(changes);
+    return amended.tS() > 0
+        ? Phrase.SESSION_AMENDED_FROM.of(
+            Name.of(session), new Name(String.format(Locale.ROOT, "%.0f", amended.tS())), all)
+        : Phrase.SESSION_AMENDED.of(Name.of(session), all);
   }
 
-  private static void temperature(String whose, Double wasC, Double isC, List<String> changes) {
-    if (isC != null) {
-      String was = wasC == null ? "one that was not taken" : wasC + " °C";
-      changes.add(whose + " had " + isC + " °C, not " + was);
-    }
+  private static Name degrees(Double temperatureC) {
+    return new Name(temperatureC.toString());
   }
 
-  private static String brief(String sha256) {
-    return sha256.substring(0, Math.min(SHORT_HASH, sha256.length()));
+  private static Name brief(String sha256) {
+    return new Name(sha256.substring(0, Math.min(SHORT_HASH, sha256.length())) + "…");
   }
 }

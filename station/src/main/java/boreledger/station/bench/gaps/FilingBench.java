@@ -9,6 +9,7 @@ import boreledger.calc.uncertainty.Budget;
 import boreledger.calc.uncertainty.Component;
 import boreledger.calc.uncertainty.Estimate;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -84,7 +85,7 @@ final class FilingBench {
     } catch (NumberFormatException e) {
       advice.set(Text.GAPS_PASS_WRONG.with());
     } catch (ImpossibleInput e) {
-      advice.set(e.getMessage());
+      advice.set(Told.recorded(e.getMessage()));
     }
   }
 
@@ -126,7 +127,7 @@ final class FilingBench {
     try {
       advice.set(words(next(nowMm), nowMm));
     } catch (ImpossibleInput e) {
-      advice.set(e.getMessage());
+      advice.set(Told.recorded(e.getMessage()));
     }
   }
 

@@ -2,8 +2,10 @@ package boreledger.station.bench.model;
 
 import boreledger.station.bench.model.LineHealth.State;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Keeps watch over one session's line. Times are seconds on the bench's own clock. */
 final class LineWatch {
@@ -11,6 +13,7 @@ final class LineWatch {
   private Double lastSampleS;
   private int refused;
   private String lastReason;
+  private boolean gone;
   private Ending ending;
 
   /**
@@ -19,11 +22,20 @@ final class LineWatch {
    * @param notes things worth telling about it; often empty
    */
   LineWatch(String source, List<String> notes) {
-    this.source = notes.isEmpty() ? source : Text.LINE_NOTED.with(source, String.join("; ", notes));
+    this.source =
+        notes.isEmpty()
+            ? source
+            : Text.LINE_NOTED.with(
+                source, notes.stream().map(Told::recorded).collect(Collectors.joining("; ")));
   }
 
   void sampled(double nowS) {
     lastSampleS = nowS;
+  }
+
+  /** The line went away, or is there again. */
+  void gone(boolean now) {
+    gone = now;
   }
 
   void refused(String why) {
@@ -44,7 +56,7 @@ final class LineWatch {
     String reasons =
         refused == 0
             ? Text.LINE_REFUSED_NONE.with()
-            : Text.LINE_REFUSED.with(Integer.toString(refused), lastReason);
+            : Text.LINE_REFUSED.with(Integer.toString(refused), Told.recorded(lastReason));
     return new LineHealth(state(nowS), source, words(nowS), reasons);
   }
 
@@ -53,6 +65,8 @@ final class LineWatch {
       return State.BROKE;
     } else if (ending != null) {
       return State.ENDED;
+    } else if (gone) {
+      return State.GONE;
     } else if (lastSampleS == null) {
       return State.WAITING;
     }
@@ -68,6 +82,7 @@ final class LineWatch {
       };
     }
     return switch (state(nowS)) {
+      case GONE -> Text.LINE_GONE.with();
       case WAITING -> Text.LINE_WAITING.with();
       case RECEIVING -> Text.LINE_RECEIVING.with();
       default -> Text.LINE_QUIET.with(Age.words(ageS(nowS)));
