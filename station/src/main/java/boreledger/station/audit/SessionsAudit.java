@@ -2,6 +2,7 @@ package boreledger.station.audit;
 
 import boreledger.station.audit.Shelf.Lacking;
 import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Chosen;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
@@ -97,6 +98,8 @@ final class SessionsAudit {
     } else if (body instanceof SessionResumed resumed) {
       session.resumed(resumed.program());
       programs.add(session.program());
+    } else if (body instanceof Chosen) {
+      session.plan().chosen();
     } else if (body instanceof SessionEnded && !session.plan().isDone()) {
       wrong = Optional.of("ends session " + body.session() + " before its plan is done");
     } else if (body instanceof TakenBack back) {

@@ -23,6 +23,7 @@ import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.voice.SystemVoice;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.words.Text;
+import boreledger.station.gauging.Wish;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
@@ -181,7 +182,7 @@ public final class BenchApplication extends Application {
   private final class Answers implements HeldAnswers {
     @Override
     public void confirm(Outcome.Held held) {
-      desk.confirm(held);
+      desk.wish(new Wish.Confirm(held, Wish.By.BENCH));
     }
 
     @Override
