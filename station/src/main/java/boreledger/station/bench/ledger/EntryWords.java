@@ -8,6 +8,7 @@ import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Chosen;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.OfSession;
@@ -108,6 +109,8 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
       return Text.LEDGER_RESTORES.with(Long.toString(again.entry()));
     } else if (body instanceof Moved moved) {
       return Text.LEDGER_MOVES.with(Long.toString(moved.entry()), place(moved.position()));
+    } else if (body instanceof Chosen choice) {
+      return Text.LEDGER_CHOOSES.with(place(choice.position()));
     }
     return body instanceof Amended ? Text.LEDGER_AMENDS.with() : Text.LEDGER_OTHER.with();
   }
@@ -123,6 +126,8 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
       return by(again.why(), again.who());
     } else if (body instanceof Moved moved) {
       return by(moved.why(), moved.who());
+    } else if (body instanceof Chosen choice) {
+      return by(choice.why(), choice.who());
     } else if (body instanceof Amended amended) {
       return by(amended.why(), amended.who());
     }
