@@ -37,7 +37,7 @@ record GapSession(Ring ring, StoredSession session, GaugeProfile gauge) {
 
   /** What a person should know about the session as a whole. */
   List<Statement> cautions() {
-    return session.opened().blockTempC() == null
+    return session.stints().stream().anyMatch(stint -> stint.blockTempC() == null)
         ? List.of(Phrase.GAP_TEMPERATURE_NOT_TAKEN.of(new Name(ring.name())))
         : List.of();
   }

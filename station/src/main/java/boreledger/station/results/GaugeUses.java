@@ -3,6 +3,7 @@ package boreledger.station.results;
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.results.JobSessions.Earlier;
 import boreledger.station.session.StoredSession;
 import boreledger.station.wording.Part.Name;
 import boreledger.station.wording.Phrase;
@@ -27,20 +28,29 @@ final class GaugeUses {
   List<Statement> cautions() {
     List<Statement> cautions = new ArrayList<>();
     Optional<StoredSession> bores = stored.latest(Measure.BORE, null);
-    for (StoredSession session : stored.sessions()) {
+    for (Earlier session : all()) {
+      Conditions stood = Conditions.of(session.job().engine());
       bores
-          .filter(latest -> conditions(session).differFrom(conditions(latest)))
-          .map(latest -> caution(session, latest))
+          .filter(latest -> stood.differFrom(conditions(latest)))
+          .map(latest -> caution(session, stood, latest))
           .ifPresent(cautions::add);
     }
     return cautions;
   }
 
-  private Statement caution(StoredSession session, StoredSession bores) {
+  private List<Earlier> all() {
+    List<Earlier> all = new ArrayList<>(stored.earlier());
+    for (StoredSession session : stored.sessions()) {
+      all.add(new Earlier(session.id(), session.opened(), stored.jobOf(session)));
+    }
+    return all;
+  }
+
+  private Statement caution(Earlier session, Conditions stood, StoredSession bores) {
     return Phrase.BLOCK_STOOD_OTHERWISE.of(
         Name.of(session.id()),
         what(session.opened()),
-        conditions(session).statement().orElseThrow(),
+        stood.statement().orElseThrow(),
         Name.of(bores.id()),
         conditions(bores).statement().orElseThrow());
   }
@@ -75,8 +85,8 @@ final class GaugeUses {
         gauge.resolutionMm(),
         gauge.maxErrorMm(),
         conditions(session),
-        opened.settingTempC(),
-        opened.blockTempC(),
+        session.stintAt(0).settingTempC(),
+        session.stintAt(0).blockTempC(),
         checks.openingMm(),
         checks.closingMm(),
         checks.driftMm());

@@ -22,6 +22,7 @@ public record WhatIf(String use, Running running) {
             job(sessions.job()),
             sessions.tables(),
             sessions.sessions(),
+            sessions.earlier(),
             sessions.gauges(),
             sessions.jobs(),
             sessions.ledgerHead()));

@@ -16,6 +16,7 @@ import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
 import boreledger.station.bench.view.BenchRoom;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
@@ -115,7 +116,10 @@ class GermanWindowTest {
     try (ScriptedRun run = new ScriptedRun(folder)) {
       BenchModel model =
           new BenchModel(
-              new BenchServices(run, run, Tones.SILENT), Runnable::run, Runnable::run, () -> 0);
+              new BenchServices(run, run, Tones.SILENT, Voice.SILENT),
+              Runnable::run,
+              Runnable::run,
+              () -> 0);
       run.watch(model::accept);
       run.onLine("COM7");
       Set<String> words = new TreeSet<>(words(model));

@@ -13,6 +13,7 @@ final class LineWatch {
   private Double lastSampleS;
   private int refused;
   private String lastReason;
+  private boolean gone;
   private Ending ending;
 
   /**
@@ -21,15 +22,18 @@ final class LineWatch {
    * @param notes things worth telling about it; often empty
    */
   LineWatch(String source, List<String> notes) {
-    this.source =
-        notes.isEmpty()
-            ? source
-            : Text.LINE_NOTED.with(
-                source, notes.stream().map(Told::recorded).collect(Collectors.joining("; ")));
+    String line = Told.recorded(source);
+    String noted = notes.stream().map(Told::recorded).collect(Collectors.joining("; "));
+    this.source = notes.isEmpty() ? line : Text.LINE_NOTED.with(line, noted);
   }
 
   void sampled(double nowS) {
     lastSampleS = nowS;
+  }
+
+  /** The line went away, or is there again. */
+  void gone(boolean now) {
+    gone = now;
   }
 
   void refused(String why) {
@@ -59,6 +63,8 @@ final class LineWatch {
       return State.BROKE;
     } else if (ending != null) {
       return State.ENDED;
+    } else if (gone) {
+      return State.GONE;
     } else if (lastSampleS == null) {
       return State.WAITING;
     }
@@ -74,6 +80,7 @@ final class LineWatch {
       };
     }
     return switch (state(nowS)) {
+      case GONE -> Text.LINE_GONE.with();
       case WAITING -> Text.LINE_WAITING.with();
       case RECEIVING -> Text.LINE_RECEIVING.with();
       default -> Text.LINE_QUIET.with(Age.words(ageS(nowS)));
