@@ -59,7 +59,9 @@ public record Saying(Kind kind, String words, List<String> cautions) {
       String words = Text.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
       return new Saying(Kind.TAKEN, words, List.of());
     }
-    return held(sitting, (Outcome.Held) outcome, Text.SAID_HELD);
+    return outcome instanceof Outcome.Held waiting
+        ? held(sitting, waiting, Text.SAID_HELD)
+        : none();
   }
 
   static Saying left(Sitting sitting, Outcome.Held held) {
