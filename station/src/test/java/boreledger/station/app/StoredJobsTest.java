@@ -12,6 +12,7 @@ import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.SmallJob;
+import boreledger.station.wording.Wording;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -101,7 +102,9 @@ class StoredJobsTest {
   }
 
   private static List<String> comparing(JobResults results) {
-    return results.cautions().stream().filter(each -> each.contains("do not compare")).toList();
+    return Wording.PLAIN.each(results.cautions()).stream()
+        .filter(each -> each.contains("do not compare"))
+        .toList();
   }
 
   @Test
