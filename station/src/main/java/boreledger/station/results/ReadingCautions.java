@@ -19,6 +19,7 @@ final class ReadingCautions {
   static List<Statement> of(StoredSession session) {
     List<Statement> cautions = new ArrayList<>();
     session.takenBack().forEach(struck -> cautions.add(takenBack(struck)));
+    session.amendments().forEach(each -> cautions.add(AmendmentText.of(session.id(), each)));
     for (StoredReading reading : session.inForce()) {
       for (String caution : reading.reading().cautions()) {
         cautions.add(
