@@ -5,12 +5,13 @@ import boreledger.station.session.Said;
 import boreledger.station.session.StoredSession.Amendment;
 import boreledger.station.wording.Part;
 import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Part.Ratio;
+import boreledger.station.wording.Part.Several;
 import boreledger.station.wording.Phrase;
 import boreledger.station.wording.Statement;
 import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** A correction of what a session was opened with: what it was, what it is, and why. */
 public final class AmendmentText {
@@ -26,10 +27,9 @@ public final class AmendmentText {
   /** The same with reason, person and time. */
   static Statement of(long session, Amendment amendment) {
     Amended amended = amendment.amended();
-    return Phrase.SESSION_AMENDED_WHY.of(
-        told(session, amendment),
-        Name.of(amendment.seq()),
-        new Name(new Said(amended.why(), amended.who(), amended.wall()).words()));
+    String said = new Said(amended.why(), amended.who(), amended.wall()).words();
+    return Phrase.AMENDED_BECAUSE.of(
+        told(session, amendment), Name.of(amendment.seq()), new Name(said));
   }
 
   private static Statement told(long session, Amendment amendment) {
@@ -37,31 +37,27 @@ public final class AmendmentText {
     List<Part> changes = new ArrayList<>();
     if (amended.settingTempC() != null) {
       Double wasC = amendment.before().settingTempC();
-      changes.add(
-          wasC == null
-              ? Phrase.SETTING_TEMPERATURE_ADDED.of(degrees(amended.settingTempC()))
-              : Phrase.SETTING_TEMPERATURE_AMENDED.of(
-                  degrees(amended.settingTempC()), degrees(wasC)));
+      changes.add(Phrase.SETTING_HAD.of(degrees(amended.settingTempC()), was(wasC)));
     }
     if (amended.blockTempC() != null) {
       Double wasC = amendment.before().blockTempC();
-      changes.add(
-          wasC == null
-              ? Phrase.BLOCK_TEMPERATURE_ADDED.of(degrees(amended.blockTempC()))
-              : Phrase.BLOCK_TEMPERATURE_AMENDED.of(degrees(amended.blockTempC()), degrees(wasC)));
+      changes.add(Phrase.BLOCK_HAD.of(degrees(amended.blockTempC()), was(wasC)));
     }
     if (amended.job() != null) {
-      changes.add(Phrase.JOB_AMENDED.of(brief(amended.job()), brief(amendment.jobBefore())));
+      changes.add(Phrase.JOB_FILE_HOLDS.of(brief(amended.job()), brief(amendment.jobBefore())));
     }
-    Part.Several all = new Part.Several(changes);
+    Name number = Name.of(session);
     return amended.tS() > 0
-        ? Phrase.SESSION_AMENDED_FROM.of(
-            Name.of(session), new Name(String.format(Locale.ROOT, "%.0f", amended.tS())), all)
-        : Phrase.SESSION_AMENDED.of(Name.of(session), all);
+        ? Phrase.SESSION_AMENDED_FROM.of(number, new Ratio(amended.tS(), 0), new Several(changes))
+        : Phrase.SESSION_AMENDED.of(number, new Several(changes));
   }
 
-  private static Name degrees(Double temperatureC) {
-    return new Name(temperatureC.toString());
+  private static Part was(Double wasC) {
+    return wasC == null ? Phrase.TEMPERATURE_UNTAKEN.of() : degrees(wasC);
+  }
+
+  private static Name degrees(double tempC) {
+    return new Name(tempC + " °C");
   }
 
   private static Name brief(String sha256) {

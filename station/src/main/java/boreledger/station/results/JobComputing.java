@@ -129,7 +129,6 @@ public final class JobComputing {
     cautions.addAll(new GaugeUses(stored).cautions());
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
     for (StoredSession session : stored.inForce()) {
-      session.amendments().forEach(each -> cautions.add(AmendmentText.of(session.id(), each)));
       cautions.addAll(ReadingCautions.of(session));
     }
     return cautions;

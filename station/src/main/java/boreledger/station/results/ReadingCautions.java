@@ -12,13 +12,14 @@ import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a person should know of single readings: those that do not count, and odd ones that do. */
+/** What a person should know of what was said of a session afterwards, and of its odd readings. */
 final class ReadingCautions {
   private ReadingCautions() {}
 
   static List<Statement> of(StoredSession session) {
     List<Statement> cautions = new ArrayList<>();
     session.takenBack().forEach(struck -> cautions.add(takenBack(struck)));
+    session.amendments().forEach(each -> cautions.add(AmendmentText.of(session.id(), each)));
     for (StoredReading reading : session.inForce()) {
       for (String caution : reading.reading().cautions()) {
         cautions.add(

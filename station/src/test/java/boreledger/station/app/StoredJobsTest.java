@@ -102,8 +102,7 @@ class StoredJobsTest {
   }
 
   private static List<String> comparing(JobResults results) {
-    return results.cautions().stream()
-        .map(Wording.PLAIN::of)
+    return Wording.PLAIN.each(results.cautions()).stream()
         .filter(each -> each.contains("do not compare"))
         .toList();
   }

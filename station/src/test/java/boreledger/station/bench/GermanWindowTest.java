@@ -21,6 +21,7 @@ import boreledger.station.bench.window.StationScene;
 import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
+import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.results.JobResults;
 import boreledger.station.wording.Statement;
 import java.nio.file.Files;
@@ -137,11 +138,24 @@ class GermanWindowTest {
       words.addAll(words(model));
       run.beginGaps(Jobs.pumphouse(), Gauges.settled(), "top");
       run.offerUntil(9, 0.281, 0.2402, 0.185);
+      model.accept(
+          new GaugingEvent.Noticed(
+              "the gauge went from mm to in in the middle of the session; check that its setting"
+                  + " still holds"));
+      words.addAll(words(model));
+      model.accept(
+          new GaugingEvent.LineGone(
+              "serial port COM7: the gauge, its cable or its radio link has gone; waiting for it to"
+                  + " come back",
+              run.progress()));
+      words.addAll(words(model));
+      model.fail("serial port COM7: could not be written to; is the gauge still connected?");
       run.over(Ending.LINE_BROKE);
       words.addAll(words(model));
 
       assertTrue(words.stream().anyMatch(each -> each.contains("Taste klemmt")), words::toString);
       assertTrue(words.stream().anyMatch(each -> each.contains("nicht zwischen")), words::toString);
+      assertTrue(words.stream().anyMatch(each -> each.contains("Funkverbindung")), words::toString);
       assertGerman(words, 60);
     }
   }

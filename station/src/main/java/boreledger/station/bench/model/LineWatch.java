@@ -22,11 +22,9 @@ final class LineWatch {
    * @param notes things worth telling about it; often empty
    */
   LineWatch(String source, List<String> notes) {
-    this.source =
-        notes.isEmpty()
-            ? source
-            : Text.LINE_NOTED.with(
-                source, notes.stream().map(Told::recorded).collect(Collectors.joining("; ")));
+    String line = Told.recorded(source);
+    String noted = notes.stream().map(Told::recorded).collect(Collectors.joining("; "));
+    this.source = notes.isEmpty() ? line : Text.LINE_NOTED.with(line, noted);
   }
 
   void sampled(double nowS) {

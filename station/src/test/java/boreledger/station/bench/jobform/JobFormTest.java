@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.ChosenFile;
+import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
 import boreledger.station.bench.words.Language;
@@ -254,9 +255,9 @@ class JobFormTest {
       robot.interact(
           () -> {
             try {
-              JobFormSnapshots.save(
+              RoomPictures.save(
                   list.getScene().snapshot(null),
-                  Path.of(System.getProperty("bench.snapshots"), "list.png").toFile());
+                  Path.of(System.getProperty("bench.snapshots"), "list.png"));
             } catch (Exception e) {
               throw new IllegalStateException(e);
             }
