@@ -20,7 +20,6 @@ import java.util.function.Consumer;
  */
 public final class GaugeTrial implements AutoCloseable {
   private static final Duration READ_TIMEOUT = Duration.ofMillis(200);
-  private static final double NANOS_PER_S = 1e9;
 
   private final Line line;
   private final Gauge gauge;
@@ -53,8 +52,7 @@ public final class GaugeTrial implements AutoCloseable {
   public static GaugeTrial open(Path gauge, String port)
       throws FileProblem, LineFault, UsageProblem {
     GaugeProfile profile = GaugeFiles.named(gauge);
-    long startedNs = System.nanoTime();
-    Line line = PortSource.open(port, profile, () -> (System.nanoTime() - startedNs) / NANOS_PER_S);
+    Line line = PortSource.open(port, profile, LineClock.fromNow());
     return new GaugeTrial(line, new Gauge(profile, null));
   }
 
