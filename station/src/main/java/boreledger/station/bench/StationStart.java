@@ -96,7 +96,7 @@ final class StationStart implements StartServices {
   }
 
   private static void listen(GaugeTrial trial, Consumer<String> heard) {
-    try {
+    try (trial) {
       trial.listen(each -> heard.accept(words(each)));
     } catch (LineFault e) {
       heard.accept(e.getMessage());

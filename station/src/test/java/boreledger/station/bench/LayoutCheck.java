@@ -34,6 +34,7 @@ public record LayoutCheck(List<String> faults, int words) {
           && !labeled.getText().isEmpty()) {
         words++;
         cutOff(labeled, faults);
+        sticksOut(labeled, faults);
       }
       outside(node, scene, faults);
       if (node instanceof Parent parent) {
@@ -65,8 +66,27 @@ public record LayoutCheck(List<String> faults, int words) {
       faults.add("cut off: " + name(labeled));
     } else if (shown.getLayoutBounds().getWidth() > labeled.getWidth() + ROUNDING_PX) {
       faults.add("too wide: " + name(labeled));
+    } else if (labeled.getHeight() + ROUNDING_PX < shown.getLayoutBounds().getHeight()) {
+      faults.add("too low: " + name(labeled));
     } else if (labeled.getWidth() + ROUNDING_PX < widestWordPx(labeled, shown)) {
       faults.add("broken within a word: " + name(labeled));
+    }
+  }
+
+  /** Words that a pane has no room for are drawn all the same, over whatever is beside the pane. */
+  private static void sticksOut(Labeled labeled, List<String> faults) {
+    Bounds words = labeled.localToScene(labeled.getLayoutBounds());
+    for (Parent up = labeled.getParent(); up != null && !isScroll(up); up = up.getParent()) {
+      Bounds pane = up.localToScene(up.getLayoutBounds());
+      boolean inside =
+          words.getMinX() >= pane.getMinX() - ROUNDING_PX
+              && words.getMinY() >= pane.getMinY() - ROUNDING_PX
+              && words.getMaxX() <= pane.getMaxX() + ROUNDING_PX
+              && words.getMaxY() <= pane.getMaxY() + ROUNDING_PX;
+      if (!inside) {
+        faults.add("sticks out of " + name(up) + ": " + name(labeled));
+        return;
+      }
     }
   }
 
@@ -100,11 +120,23 @@ public record LayoutCheck(List<String> faults, int words) {
 
   private static boolean isScrolled(Node node) {
     for (Node up = node; up != null; up = up.getParent()) {
-      if (up instanceof ScrollPane || up.getStyleClass().contains("virtual-flow")) {
+      if (isScroll(up)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean isScroll(Node node) {
+    return node instanceof ScrollPane
+        || isViewport(node)
+        || isViewport(node.getParent())
+        || node.getStyleClass().contains("virtual-flow");
+  }
+
+  /** It and its only child are as large as what is seen, not as what is scrolled. */
+  private static boolean isViewport(Node node) {
+    return node != null && node.getStyleClass().contains("viewport");
   }
 
   /** Panes stand side by side; in drawings only words may not cover words. */

@@ -60,10 +60,10 @@ class RoomLayoutTest {
         house,
         ignored -> {
           StartModel model = startModel(house);
-          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
-          model.measure().set(Measure.GAP);
+          model.job().open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measuring().measure().set(Measure.GAP);
           model.gauge().practising().set(false);
-          model.blockTemp().set("warm");
+          model.measuring().blockTemp().set("warm");
           model.begin();
           return StartRoom.of(model, house.appearance());
         },
