@@ -5,6 +5,7 @@ import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.session.Outcome;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -38,6 +39,11 @@ public final class Play {
     }
   }
 
+  /** What is being run now; empty before, between and after runs. */
+  Optional<GaugingRun> current() {
+    return Optional.ofNullable(current);
+  }
+
   /** Told what happens. */
   public Consumer<GaugingEvent> watcher() {
     return watcher;
@@ -48,6 +54,10 @@ public final class Play {
     if (stopped) {
       run.stop();
     }
-    return run.run();
+    try {
+      return run.run();
+    } finally {
+      current = null;
+    }
   }
 }

@@ -4,8 +4,10 @@ import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What an audit remembers of a session from entry to entry. */
@@ -16,6 +18,7 @@ final class SessionWatch {
   private final TreeSet<Long> settings = new TreeSet<>();
   private final Map<Long, Position> moved = new HashMap<>();
   private final Map<Long, Position> takenBack = new HashMap<>();
+  private final Set<Long> filed = new HashSet<>();
   private String program;
 
   SessionWatch(SessionOpened opened, PlanWatch plan) {
@@ -101,5 +104,17 @@ final class SessionWatch {
     plan.takenBack(moved.getOrDefault(seq, read));
     moved.put(seq, to);
     return Optional.empty();
+  }
+
+  /** A pass with the file was noted. */
+  void filed(long seq) {
+    filed.add(seq);
+  }
+
+  /** What is wrong with withdrawing a pass with the file; empty when nothing is. */
+  Optional<String> withdraw(long seq) {
+    return filed.remove(seq)
+        ? Optional.empty()
+        : Optional.of("withdraws entry " + seq + ", no pass of its session that counts");
   }
 }

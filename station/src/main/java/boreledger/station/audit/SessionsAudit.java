@@ -2,6 +2,7 @@ package boreledger.station.audit;
 
 import boreledger.station.audit.Shelf.Lacking;
 import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
@@ -10,11 +11,13 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.StoredRow;
 import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.PassCheck;
 import boreledger.station.session.Version;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -109,6 +112,12 @@ final class SessionsAudit {
     } else if (body instanceof Moved moved) {
       correction = true;
       wrong = moved(moved, session);
+    } else if (body instanceof Filed pass) {
+      correction = true;
+      wrong = filed(seq, pass, session);
+    } else if (body instanceof Withdrawn withdrawn) {
+      correction = true;
+      wrong = session.withdraw(withdrawn.entry());
     }
     wrong.ifPresent(what -> remarks.finding(seq, what));
     boolean ownClock = session.isRecorded() && !correction;
@@ -168,6 +177,15 @@ final class SessionsAudit {
     return reading.isEmpty()
         ? Optional.of("moves entry " + moved.entry() + ", no reading of its session")
         : session.move(moved.entry(), reading.get().position(), moved.position());
+  }
+
+  private Optional<String> filed(long seq, Filed pass, SessionWatch session) throws LedgerFault {
+    session.filed(seq);
+    try {
+      return PassCheck.fault(pass, shelf.job(session.opened()));
+    } catch (Lacking e) {
+      return Optional.of(e.getMessage());
+    }
   }
 
   private Optional<ReadingTaken> readingOf(long session, long entry) throws LedgerFault {

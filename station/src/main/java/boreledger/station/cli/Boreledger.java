@@ -36,6 +36,7 @@ import picocli.CommandLine.RunLast;
       AuditCommand.class,
       SealCommand.class,
       TakeBackCommand.class,
+      FiledCommand.class,
       ExportCommand.class,
       ImportCommand.class,
       BackupCommand.class,

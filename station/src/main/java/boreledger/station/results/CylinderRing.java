@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param bore the depths where the perimeter is known; empty when there are none yet
  * @param gaps the gaps read, from the deck down; may be empty
  * @param tilts the ring's depths around the clock; empty unless they were read
+ * @param filed the passes with the file
  */
 record CylinderRing(
     Job job,
@@ -32,6 +33,7 @@ record CylinderRing(
     Optional<BoreProfile> bore,
     List<GapReading> gaps,
     Optional<RingTilts> tilts,
+    List<FiledResult> filed,
     RingGapping gapping) {
 
   RingResults results() {
@@ -44,7 +46,11 @@ record CylinderRing(
             .map(gapping::of)
             .orElseGet(gapping::unknown);
     List<String> disagreements = RingCautions.disagreements(ring, agreements);
-    List<String> cautions = new ArrayList<>(disagreements);
+    List<String> cautions = new ArrayList<>();
+    if (!gaps.isEmpty()) {
+      FiledPasses.caution(filed).ifPresent(cautions::add);
+    }
+    cautions.addAll(disagreements);
     cautions.addAll(RingCautions.tilts(ring, all));
     cautions.addAll(gapped.cautions());
     return new RingResults(
@@ -58,7 +64,8 @@ record CylinderRing(
         gapped.state().word(),
         taperFromGaps(),
         !disagreements.isEmpty() || gapped.attention(),
-        cautions);
+        cautions,
+        filed);
   }
 
   /** The ring in its bore; empty as long as no perimeter is known. */

@@ -1,6 +1,7 @@
 package boreledger.station.session;
 
 import boreledger.station.ledger.Entry;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionOpened;
@@ -25,6 +26,7 @@ import java.util.function.LongPredicate;
  * @param stints the temperatures from a moment on, earliest first, never empty
  * @param takenBack readings that no longer stand, in the order they were taken
  * @param reopened whether its plan had been done once and is not any more
+ * @param filed passes with the file that count, in the order they were noted
  */
 public record StoredSession(
     long id,
@@ -36,14 +38,23 @@ public record StoredSession(
     Instant lastWall,
     List<Stint> stints,
     List<TakenBackReading> takenBack,
-    boolean reopened) {
+    boolean reopened,
+    List<FiledPass> filed) {
   /** Takes copies of the lists. */
   public StoredSession {
     readings = List.copyOf(readings);
     refused = List.copyOf(refused);
     stints = List.copyOf(stints);
     takenBack = List.copyOf(takenBack);
+    filed = List.copyOf(filed);
   }
+
+  /**
+   * A pass with the file.
+   *
+   * @param seq its entry's number
+   */
+  public record FiledPass(long seq, Filed pass) {}
 
   /** A reading that does not count, and what took it back. */
   public record TakenBackReading(StoredReading reading, TakenBack by) {}

@@ -3,6 +3,7 @@ package boreledger.station.session;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
@@ -12,8 +13,10 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.StoredSession.FiledPass;
 import boreledger.station.session.StoredSession.Stint;
 import boreledger.station.session.StoredSession.StoredReading;
 import boreledger.station.session.StoredSession.TakenBackReading;
@@ -33,6 +36,7 @@ final class StoredSessionFolding {
   private final Set<Position> everRead = new HashSet<>();
   private final List<SampleRefused> refused = new ArrayList<>();
   private final List<Stint> stints = new ArrayList<>();
+  private final TreeMap<Long, FiledPass> filed = new TreeMap<>();
   private boolean endedOnce;
   private boolean gaugedSinceEnd;
   private double lastTS;
@@ -56,7 +60,8 @@ final class StoredSessionFolding {
         lastWall,
         stints,
         List.copyOf(takenBack.values()),
-        endedOnce && !ended);
+        endedOnce && !ended,
+        List.copyOf(filed.values()));
   }
 
   void add(Entry entry) {
@@ -79,9 +84,20 @@ final class StoredSessionFolding {
       endedOnce = true;
       gaugedSinceEnd = false;
       now(end.tS(), end.wall());
+    } else if (body instanceof Filed pass && isReadable(pass)) {
+      filed.put(entry.seq(), new FiledPass(entry.seq(), pass));
+    } else if (body instanceof Withdrawn withdrawn) {
+      filed.remove(withdrawn.entry());
     } else {
       correct(body);
     }
+  }
+
+  /** A pass that cannot be one is left out here, as a correction that does not fit is. */
+  private static boolean isReadable(Filed pass) {
+    return pass.turns() > 0
+        && PassCheck.gapMm(pass.beforeMm()).isPresent()
+        && PassCheck.gapMm(pass.afterMm()).isPresent();
   }
 
   /** A correction that does not fit is left out here; whoever audits the ledger hears of it. */

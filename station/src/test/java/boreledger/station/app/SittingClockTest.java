@@ -124,7 +124,8 @@ class SittingClockTest {
         OPENED.plusNanos(Math.round(lastTS * 1e9)),
         List.of(new StoredSession.Stint(0, 20.0, 20.0)),
         List.of(),
-        false);
+        false,
+        List.of());
   }
 
   /** Both clocks of a machine, moved by hand. */

@@ -155,6 +155,7 @@ final class Sitting {
         STARTED,
         List.of(new StoredSession.Stint(0, settingTempC, blockTempC)),
         List.of(),
-        false);
+        false,
+        List.of());
   }
 }
