@@ -1,5 +1,6 @@
 package boreledger.station.bench;
 
+import boreledger.station.app.FilingBook;
 import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.bores.BoresModel;
@@ -27,6 +28,8 @@ import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -145,13 +148,17 @@ public final class BenchApplication extends Application {
         StartRoom.of(start, appearance),
         BenchRoom.of(model),
         BoresRoom.of(new BoresModel(findings, around)),
-        GapsRoom.of(new GapsModel(findings, around, memory)),
+        GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook)),
         LedgerRoom.of(around, model::askForResults, desk::isBusy));
   }
 
   private Optional<JobResults> results() throws LedgerFault {
     Workshop workshop = asked.get();
     return workshop == null ? Optional.empty() : workshop.latestResults();
+  }
+
+  private FilingBook filingBook(Path ledger) {
+    return new FilingBook(ledger, desk, Clock.systemUTC());
   }
 
   private void remember() {

@@ -48,7 +48,7 @@ record CylinderRing(
     List<String> disagreements = RingCautions.disagreements(ring, agreements);
     List<String> cautions = new ArrayList<>();
     if (!gaps.isEmpty()) {
-      FiledPasses.caution(filed).ifPresent(cautions::add);
+      FiledPasses.caution(ring, filed).ifPresent(cautions::add);
     }
     cautions.addAll(disagreements);
     cautions.addAll(RingCautions.tilts(ring, all));

@@ -24,7 +24,7 @@ record FiledPasses(JobSessions stored) {
   }
 
   /** What a person should know about gaps that were gauged before a ring was filed. */
-  static Optional<String> caution(List<FiledResult> filed) {
+  static Optional<String> caution(Ring ring, List<FiledResult> filed) {
     List<FiledResult> since = filed.stream().filter(FiledResult::sinceGauged).toList();
     if (since.isEmpty()) {
       return Optional.empty();
@@ -33,8 +33,9 @@ record FiledPasses(JobSessions stored) {
     return Optional.of(
         String.format(
             Locale.ROOT,
-            "This ring was filed after it was gauged, %d %s, last read %.3f mm by %s: the gaps here"
-                + " and what is to be filed off are from before. Gauge it again.",
+            "%s ring: filed in %d %s since it was gauged, last read %.3f mm by %s. The gaps here and"
+                + " what is to be filed off are from before. Gauge it again.",
+            ring.name(),
             since.size(),
             since.size() == 1 ? "pass" : "passes",
             last.afterMm(),

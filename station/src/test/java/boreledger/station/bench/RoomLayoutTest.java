@@ -9,6 +9,7 @@ import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.gaps.GapsStates;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.start.StartModel;
@@ -89,6 +90,16 @@ class RoomLayoutTest {
     fits(house, RoomLayoutTest::gaps, 15);
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void gapsFiledAndSupposedOtherwise(Language language) throws Exception {
+    Text.speak(language);
+    House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
+    fits(house, GapsStates::filedAndSupposed, 25);
+    house.appearance().unit().set(DisplayUnit.IN);
+    fits(house, GapsStates::filedAndSupposed, 25);
+  }
+
   private static Room start(House house) {
     return StartRoom.of(startModel(house), house.appearance());
   }
@@ -104,7 +115,9 @@ class RoomLayoutTest {
   }
 
   private static Room gaps(House house) {
-    GapsModel model = new GapsModel(new Findings(house.around()), house.around(), new Memory(null));
+    GapsModel model =
+        new GapsModel(
+            new Findings(house.around()), house.around(), new Memory(null), house::filing);
     model.cylinder().set(2);
     return GapsRoom.of(model);
   }

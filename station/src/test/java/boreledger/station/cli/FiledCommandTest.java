@@ -58,8 +58,8 @@ class FiledCommandTest {
     assertEquals("A. Turner", ring.at("/filed/1/who").asText());
     assertTrue(ring.at("/filed/1/since_gauged").asBoolean());
     assertEquals(
-        "This ring was filed after it was gauged, 2 passes, last read 0.466 mm by A. Turner: the"
-            + " gaps here and what is to be filed off are from before. Gauge it again.",
+        "top ring: filed in 2 passes since it was gauged, last read 0.466 mm by A. Turner. The gaps"
+            + " here and what is to be filed off are from before. Gauge it again.",
         ring.at("/cautions/0").asText());
     String words = Ran.command("results", "--ledger", ledger.file()).out();
     assertTrue(words.contains("filed 3 turns: 0.4500 to 0.4660 mm by A. Turner, entry 21"), words);
@@ -194,7 +194,7 @@ class FiledCommandTest {
           new org.apache.pdfbox.text.PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertTrue(words.contains("Turns filed Gap before Gap after Opened by By"), words);
       assertTrue(words.contains("5 0.420 0.450 +0.030 A. Turner"), words);
-      assertTrue(words.contains("This ring was filed after it was gauged, 1 pass"), words);
+      assertTrue(words.contains("top ring: filed in 1 pass since it was gauged"), words);
     }
   }
 
