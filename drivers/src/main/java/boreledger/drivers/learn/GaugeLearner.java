@@ -49,7 +49,8 @@ public final class GaugeLearner {
         findings.stream()
             .map(finding -> new Candidate(finding.words(), learner.profile(finding)))
             .toList();
-    return new Learned(verdict.isCertain(), candidates, verdict.why(), verdict.next());
+    return new Learned(
+        verdict.isCertain(), candidates, verdict.why(), verdict.next(), verdict.open());
   }
 
   private List<Finding> findings() {

@@ -3,7 +3,7 @@ package boreledger.drivers.learn;
 import java.math.BigDecimal;
 
 /** What a reading that fits still leaves open. */
-enum Open {
+public enum Open {
   /** How it writes a negative value. */
   SIGN("no negative value was shown", "-2.345", "a negative value, to see how it is sent"),
   /** Whether bits that never changed say inch or millimetre. */
@@ -29,6 +29,6 @@ enum Open {
   }
 
   NextValue wish() {
-    return new NextValue(mm, wish);
+    return new NextValue(mm, wish, this);
   }
 }

@@ -111,7 +111,8 @@ public final class PortLearner {
     return presses.next(line);
   }
 
-  private static List<LineSettings> settings() {
+  /** The settings to try, the usual one first. */
+  static List<LineSettings> settings() {
     List<LineSettings> settings = new ArrayList<>();
     for (int baud : BAUDS) {
       settings.add(eight(baud, Parity.NONE));

@@ -43,8 +43,13 @@ final class Presses {
 
   /** Everything heard so far, as if seven data bits had been asked for where it is said so. */
   List<LineEvent.Chunk> heard(int dataBits) {
+    return withBits(heard, dataBits);
+  }
+
+  /** What was heard with eight data bits, as if fewer had been asked for. */
+  static List<LineEvent.Chunk> withBits(List<LineEvent.Chunk> chunks, int dataBits) {
     int mask = (1 << dataBits) - 1;
-    return heard.stream().map(chunk -> masked(chunk, mask)).toList();
+    return chunks.stream().map(chunk -> masked(chunk, mask)).toList();
   }
 
   private static LineEvent.Chunk masked(LineEvent.Chunk chunk, int mask) {

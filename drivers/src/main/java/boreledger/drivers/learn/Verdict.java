@@ -29,6 +29,10 @@ final class Verdict {
     return findings.size() == 1 && open.isEmpty();
   }
 
+  Set<Open> open() {
+    return open;
+  }
+
   String why() {
     if (isCertain()) {
       return "exactly one reading of the bytes gives every value shown";
@@ -52,7 +56,7 @@ final class Verdict {
       }
     }
     String mm = TELLING_MM.stream().filter(this::isNew).findFirst().orElse("-3.217");
-    return new NextValue(new BigDecimal(mm), "one more value, " + mm + " mm");
+    return new NextValue(new BigDecimal(mm), "one more value, " + mm + " mm", null);
   }
 
   private boolean isNew(String mm) {

@@ -1,12 +1,13 @@
 package boreledger.station.app;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.ledger.Entry;
+import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.Comparing;
 import boreledger.station.results.Comparing.NotComparable;
 import boreledger.station.results.SessionComparison;
-import boreledger.station.session.StoredSession;
 import java.util.List;
 
 /** Finds two sessions and compares them. */
@@ -33,15 +34,18 @@ public final class CompareSessions {
   public static SessionComparison latest(LedgerView view, String job)
       throws LedgerFault, UsageProblem {
     List<Long> bores =
-        StoredSession.all(view).stream()
-            .filter(session -> session.opened().jobName().equals(job))
-            .filter(session -> session.opened().measure() == Measure.BORE)
-            .map(StoredSession::id)
+        view.sessions().stream()
+            .filter(opening -> isOfBores((SessionOpened) opening.body(), job))
+            .map(Entry::seq)
             .toList();
     if (bores.size() < 2) {
       throw new UsageProblem(
           "the job \"" + job + "\" has " + bores.size() + " bore sessions here; two are compared");
     }
     return of(view, bores.get(bores.size() - 2), view, bores.get(bores.size() - 1));
+  }
+
+  private static boolean isOfBores(SessionOpened opened, String job) {
+    return opened.jobName().equals(job) && opened.measure() == Measure.BORE;
   }
 }

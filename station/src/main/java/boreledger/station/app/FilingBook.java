@@ -8,6 +8,7 @@ import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobSessions;
+import boreledger.station.session.FiledPass;
 import boreledger.station.session.PassCheck;
 import boreledger.station.session.StoredSession;
 import java.nio.file.Path;
@@ -110,7 +111,7 @@ public record FilingBook(Path ledger, EntryWriter writer, Clock clock) {
             note.afterMm().toPlainString(),
             clock.instant(),
             note.by().strip());
-    Optional<String> fault = PassCheck.fault(filed, sessions.jobs().get(session.opened().job()));
+    Optional<String> fault = PassCheck.fault(filed, sessions.jobs().get(session.id()));
     if (fault.isPresent()) {
       throw new UsageProblem(fault.get());
     }
@@ -133,9 +134,7 @@ public record FilingBook(Path ledger, EntryWriter writer, Clock clock) {
         throw new UsageProblem("entry " + entry + " is no pass with the file noted in this ledger");
       }
       boolean counts =
-          StoredSession.some(view, id -> id == filed.session()).stream()
-              .flatMap(session -> session.filed().stream())
-              .anyMatch(pass -> pass.seq() == entry);
+          FiledPass.counting(view.filings()).stream().anyMatch(pass -> pass.seq() == entry);
       if (!counts) {
         throw new UsageProblem("entry " + entry + " was withdrawn already");
       }

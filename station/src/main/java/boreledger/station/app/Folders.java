@@ -3,6 +3,7 @@ package boreledger.station.app;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** Where the program's own files and a person's ledgers stand. */
 public final class Folders {
@@ -48,6 +49,22 @@ public final class Folders {
     } catch (IOException e) {
       throw new UsageProblem(folder + ": this folder for the ledger cannot be made, " + e);
     }
+  }
+
+  /**
+   * The folder where a person's own jobs are, for a new one.
+   *
+   * @param recent jobs used of late, the last one first; those that came with the program do not
+   *     count, as its folder may be replaced by a newer one
+   * @return the home folder when there is none
+   */
+  public static Path ofJobs(List<Path> recent) {
+    Path samples = samples().toAbsolutePath().normalize();
+    return recent.stream()
+        .map(file -> file.toAbsolutePath().normalize().getParent())
+        .filter(folder -> !folder.equals(samples) && Files.isDirectory(folder))
+        .findFirst()
+        .orElse(Path.of(System.getProperty("user.home")));
   }
 
   static Path samples() {

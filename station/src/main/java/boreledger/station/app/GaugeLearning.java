@@ -15,7 +15,6 @@ import java.math.BigDecimal;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +36,8 @@ public record GaugeLearning(
     String why,
     BigDecimal showNextMm,
     String showNext) {
-  private static final Duration PATIENCE = Duration.ofSeconds(30);
+  /** How long a press is waited for before a setting is given up. */
+  static final Duration PATIENCE = Duration.ofSeconds(30);
 
   /** Takes a copy of the list. */
   public GaugeLearning {
@@ -108,10 +108,10 @@ public record GaugeLearning(
 
   private static void write(String profile, Path out) throws UsageProblem {
     try {
-      Files.writeString(out, profile, StandardOpenOption.CREATE_NEW);
+      new LearnedProfile(profile).write(out);
     } catch (FileAlreadyExistsException e) {
       throw alreadyThere(out);
-    } catch (IOException e) {
+    } catch (IOException | FileProblem e) {
       throw new UsageProblem(
           out + ": could not be written; give --out a file in a folder that can be written to");
     }

@@ -1,5 +1,6 @@
 package boreledger.station.app;
 
+import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.profile.Reads;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.ledger.Entry;
@@ -8,9 +9,12 @@ import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
+import boreledger.station.plan.Position;
 import boreledger.station.session.Correction;
 import boreledger.station.session.Correction.Done;
 import boreledger.station.session.Correction.NotPossible;
+import boreledger.station.session.StoredSession;
+import boreledger.station.session.StoredSession.Amendment;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -113,6 +117,41 @@ public record LedgerBook(Path ledger) {
       throws LedgerFault, NotPossible {
     try (Ledger open = Ledger.open(ledger)) {
       return new Correction(open, why, who, clock).restore(entry);
+    }
+  }
+
+  /**
+   * Says that a reading was taken at another place of its session's plan.
+   *
+   * @param to the place in words, such as {@code cylinder 2, 60 mm, pin}
+   * @param why in one plain clause
+   * @param who the person
+   * @throws UsageProblem if the plan has no such place
+   */
+  public Done move(long entry, String to, String why, String who, Clock clock)
+      throws LedgerFault, NotPossible, UsageProblem {
+    try (Ledger open = Ledger.open(ledger);
+        LedgerView view = open.view()) {
+      Correction correction = new Correction(open, why, who, clock);
+      List<Position> plan = SessionPlan.of(view, correction.session(entry));
+      return correction.move(entry, PlaceWords.find(to, plan), plan);
+    }
+  }
+
+  /**
+   * Corrects what a session was opened with.
+   *
+   * @param why in one plain clause
+   * @param who the person
+   * @throws UsageProblem if the session cannot have had such a job
+   */
+  public Amendment amend(long session, SessionChange change, String why, String who, Clock clock)
+      throws LedgerFault, NotPossible, UsageProblem, FileProblem {
+    try (Ledger open = Ledger.open(ledger);
+        LedgerView view = open.view()) {
+      Correction correction = new Correction(open, why, who, clock);
+      StoredSession stored = correction.stored(session);
+      return correction.amend(session, change.of(view, stored));
     }
   }
 

@@ -5,6 +5,8 @@ import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.job.Job;
+import boreledger.station.ledger.Entry;
+import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
@@ -14,6 +16,7 @@ import boreledger.station.session.StoredSession;
 import boreledger.station.table.Tables;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -85,19 +88,7 @@ record LiveLine(
     }
     Optional<StoredSession> latest;
     try (LedgerView view = ledger.get()) {
-      List<StoredSession> own = new ArrayList<>();
-      for (StoredSession session : StoredSession.all(view)) {
-        if (!view.isImported(session.id())) {
-          own.add(session);
-        }
-      }
-      latest =
-          own.stream()
-              .filter(session -> session.opened().jobName().equals(start.job().name()))
-              .filter(session -> session.opened().measure() == request.measure())
-              .filter(session -> Objects.equals(session.opened().ring(), request.ring()))
-              .reduce((earlier, later) -> later)
-              .filter(session -> !session.ended());
+      latest = latest(view, request, start).filter(session -> !session.ended());
     }
     if (latest.isPresent()) {
       refuseIfChanged(latest.get(), start);
@@ -105,10 +96,26 @@ record LiveLine(
     return latest;
   }
 
+  private static Optional<StoredSession> latest(
+      LedgerView view, LiveRequest request, SessionStart start) throws LedgerFault {
+    List<Entry> openings = new ArrayList<>(view.sessions());
+    Collections.reverse(openings);
+    for (Entry opening : openings) {
+      SessionOpened opened = (SessionOpened) opening.body();
+      if (opened.jobName().equals(start.job().name())
+          && opened.measure() == request.measure()
+          && Objects.equals(opened.ring(), request.ring())
+          && !view.isImported(opening.seq())) {
+        return Optional.of(StoredSession.withoutSamples(view, opening));
+      }
+    }
+    return Optional.empty();
+  }
+
   private static void refuseIfChanged(StoredSession session, SessionStart start)
       throws UsageProblem {
     String changed = null;
-    if (!session.opened().job().equals(start.job().source().sha256())) {
+    if (!session.job().equals(start.job().source().sha256())) {
       changed = "the job file";
     } else if (!session.opened().gauge().equals(start.gauge().source().sha256())) {
       changed = "the gauge profile";

@@ -89,7 +89,8 @@ final class PortSource implements LiveSource {
         : TcpLine.open(network, clockS);
   }
 
-  private static TcpAddress address(String text) throws UsageProblem {
+  /** A network address; a text that cannot be one is refused. */
+  static TcpAddress address(String text) throws UsageProblem {
     try {
       return TcpAddress.parse(text);
     } catch (IllegalArgumentException e) {

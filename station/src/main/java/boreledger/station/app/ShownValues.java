@@ -5,6 +5,7 @@ import boreledger.drivers.profile.LengthUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -14,6 +15,12 @@ final class ShownValues {
       Pattern.compile("(?<number>[+-]?\\d{1,6}(?:\\.\\d{1,9})?) *(?<unit>mm|in)?");
 
   private ShownValues() {}
+
+  /** Reads one value, in millimetres unless it names its unit; empty when it is none. */
+  static Optional<ShownValue> one(String text) {
+    Matcher value = VALUE.matcher(text);
+    return value.matches() ? Optional.of(shown(value, LengthUnit.MM)) : Optional.empty();
+  }
 
   /**
    * Reads a list.
@@ -30,10 +37,14 @@ final class ShownValues {
                 + each.strip()
                 + "\" is no value that a gauge shows; list them like 0.000,1.000,5.000");
       }
-      String named = value.group("unit");
-      LengthUnit own = named == null ? unit : named.equals("in") ? LengthUnit.IN : LengthUnit.MM;
-      values.add(new ShownValue(new BigDecimal(value.group("number")), own));
+      values.add(shown(value, unit));
     }
     return values;
+  }
+
+  private static ShownValue shown(Matcher value, LengthUnit unit) {
+    String named = value.group("unit");
+    LengthUnit own = named == null ? unit : named.equals("in") ? LengthUnit.IN : LengthUnit.MM;
+    return new ShownValue(new BigDecimal(value.group("number")), own);
   }
 }

@@ -13,14 +13,17 @@ import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobComputing;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobSessions;
+import boreledger.station.results.JobSessions.Earlier;
 import boreledger.station.session.StoredSession;
+import boreledger.station.session.StoredSession.Amendment;
 import boreledger.station.table.TableFile;
 import boreledger.station.table.Tables;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Finds a job's sessions in a ledger, with the files they depend on. */
@@ -28,15 +31,16 @@ public final class StoredJobs {
   private static final String NO_SESSION = "no session in this ledger yet; gauge something first";
 
   private final LedgerView view;
+  private List<Entry> openings;
 
-  /** Looks into a ledger. */
+  /** Looks into a ledger as it is at the first question. */
   public StoredJobs(LedgerView view) {
     this.view = view;
   }
 
   /** The names of the jobs that were gauged, the first gauged first. */
   public List<String> names() throws LedgerFault {
-    return view.sessions().stream().map(StoredJobs::jobName).distinct().toList();
+    return openings().stream().map(StoredJobs::jobName).distinct().toList();
   }
 
   /**
@@ -73,25 +77,20 @@ public final class StoredJobs {
    * @throws UsageProblem if the ledger has no session yet
    */
   public JobResults latestResults() throws LedgerFault, UsageProblem {
-    return JobComputing.of(latestSessions());
+    return JobComputing.of(latestSessions().orElseThrow(() -> new UsageProblem(NO_SESSION)));
   }
 
-  /**
-   * What the results of the job that was gauged last are computed from.
-   *
-   * @throws UsageProblem if the ledger has no session yet
-   */
-  public JobSessions latestSessions() throws LedgerFault, UsageProblem {
-    List<Entry> openings = view.sessions();
-    if (openings.isEmpty()) {
-      throw new UsageProblem(NO_SESSION);
-    }
-    return sessionsOf(jobName(openings.get(openings.size() - 1)));
+  /** What the results of the job that was gauged last are computed from; empty without any. */
+  public Optional<JobSessions> latestSessions() throws LedgerFault {
+    List<Entry> all = openings();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(sessionsOf(jobName(all.get(all.size() - 1))));
   }
 
   /** The results of some sessions, all of one job. */
   public JobResults results(List<Long> sessions) throws LedgerFault {
-    return JobComputing.of(sessionsOf(StoredSession.some(view, sessions::contains)));
+    return JobComputing.of(sessionsOf(opening -> sessions.contains(opening.seq())));
   }
 
   /**
@@ -100,21 +99,10 @@ public final class StoredJobs {
    * @throws UsageProblem if the ledger has no such session
    */
   public JobSessions session(long number) throws LedgerFault, UsageProblem {
-    List<StoredSession> found = StoredSession.some(view, id -> id == number);
-    if (found.isEmpty()) {
+    if (openings().stream().noneMatch(opening -> opening.seq() == number)) {
       throw new UsageProblem("no session " + number + " in this ledger");
     }
-    return sessionsOf(found);
-  }
-
-  /** The sessions of one job. Those of others are not read, so that a long ledger opens soon. */
-  private JobSessions sessionsOf(String jobName) throws LedgerFault {
-    Set<Long> ofTheJob =
-        view.sessions().stream()
-            .filter(opening -> jobName(opening).equals(jobName))
-            .map(Entry::seq)
-            .collect(Collectors.toSet());
-    return sessionsOf(StoredSession.some(view, ofTheJob::contains));
+    return sessionsOf(opening -> opening.seq() == number);
   }
 
   /**
@@ -123,22 +111,97 @@ public final class StoredJobs {
    * @throws LedgerFault if the ledger lacks it, or it cannot be read
    */
   public Job job(SessionOpened opened) throws LedgerFault {
-    return job(opened.job(), tables(opened.tables()));
+    return job(opened.job(), opened);
   }
 
-  private JobSessions sessionsOf(List<StoredSession> sessions) throws LedgerFault {
-    StoredSession latest = sessions.get(sessions.size() - 1);
+  /**
+   * A job that takes the place of the one that a session was opened with.
+   *
+   * @param sha256 its content hash
+   * @throws LedgerFault if the ledger lacks it, or it cannot be read
+   */
+  public Job job(String sha256, SessionOpened opened) throws LedgerFault {
+    return job(sha256, tables(opened.tables()));
+  }
+
+  /**
+   * The tables that a session was opened with.
+   *
+   * @throws LedgerFault if the ledger lacks them, or they cannot be read
+   */
+  Tables tablesOf(SessionOpened opened) throws LedgerFault {
+    return tables(opened.tables());
+  }
+
+  private List<Entry> openings() throws LedgerFault {
+    if (openings == null) {
+      openings = view.sessions();
+    }
+    return openings;
+  }
+
+  private JobSessions sessionsOf(String jobName) throws LedgerFault {
+    return sessionsOf(opening -> jobName(opening).equals(jobName));
+  }
+
+  /**
+   * Some sessions of one job. Only those that count are read, so that a long ledger opens as soon
+   * as a short one.
+   */
+  private JobSessions sessionsOf(Predicate<Entry> wanted) throws LedgerFault {
+    JobHistory history = new JobHistory(view, openings().stream().filter(wanted).toList());
+    List<StoredSession> sessions = history.counting();
+    StoredSession latest = saidLast(sessions);
     Map<String, GaugeProfile> gauges = new HashMap<>();
-    Map<String, Job> jobs = new HashMap<>();
+    Map<Long, Job> jobs = new HashMap<>();
+    Map<List<String>, Job> read = new HashMap<>();
     for (StoredSession session : sessions) {
       String sha256 = session.opened().gauge();
       gauges.put(sha256, gauge(sha256));
-      String jobHash = session.opened().job();
-      jobs.put(jobHash, job(jobHash, tables(session.opened().tables())));
+      jobs.put(session.id(), job(session.job(), session.opened(), read));
     }
-    Tables tables = tables(latest.opened().tables());
-    Job job = jobs.get(latest.opened().job());
-    return new JobSessions(job, tables, sessions, gauges, jobs, view.headHash().toHex());
+    List<Earlier> earlier = new ArrayList<>();
+    for (Entry opening : history.earlier()) {
+      SessionOpened opened = (SessionOpened) opening.body();
+      earlier.add(new Earlier(opening.seq(), opened, job(history.job(opening), opened, read)));
+    }
+    return new JobSessions(
+        jobs.get(latest.id()),
+        tables(latest.opened().tables()),
+        sessions,
+        earlier,
+        gauges,
+        jobs,
+        history.filed(),
+        view.headHash().toHex());
+  }
+
+  /** The session whose job holds for all: the latest one, or one that was amended after it. */
+  private static StoredSession saidLast(List<StoredSession> sessions) {
+    StoredSession last = sessions.get(sessions.size() - 1);
+    long said = last.id();
+    for (StoredSession session : sessions) {
+      for (Amendment amendment : session.amendments()) {
+        if (amendment.amended().job() != null && amendment.seq() > said) {
+          said = amendment.seq();
+          last = session;
+        }
+      }
+    }
+    return last;
+  }
+
+  /** Each job is read once, however many sessions it has. */
+  private Job job(String sha256, SessionOpened opened, Map<List<String>, Job> read)
+      throws LedgerFault {
+    List<String> key = new ArrayList<>(opened.tables());
+    key.add(sha256);
+    Job job = read.get(key);
+    if (job == null) {
+      job = job(sha256, opened);
+      read.put(key, job);
+    }
+    return job;
   }
 
   private Tables tables(List<String> hashes) throws LedgerFault {

@@ -35,10 +35,7 @@ public record Workshop(Path ledger) {
       return Optional.empty();
     }
     try (LedgerView open = view.get()) {
-      StoredJobs jobs = new StoredJobs(open);
-      return jobs.names().isEmpty() ? Optional.empty() : Optional.of(jobs.latestSessions());
-    } catch (UsageProblem e) {
-      throw new LedgerFault(e.getMessage(), e);
+      return new StoredJobs(open).latestSessions();
     }
   }
 }

@@ -17,6 +17,10 @@ import java.util.List;
  * @param head the last entry's hash, in hexadecimal
  * @param seals the seals in the ledger and those that were given
  * @param takenBack readings that do not count, with the reason; the first thousand
+ * @param corrected readings that were moved and sessions that were amended; the first thousand
+ * @param otherwiseNow figures that rules changed since, as they were and as they would be; the
+ *     first thousand
+ * @param otherwiseNowInAll how many such figures there are
  * @param programs the versions of the program that wrote
  * @param program the version that checked
  * @param seconds how long it took
@@ -34,6 +38,9 @@ public record AuditReport(
     String head,
     List<SealSeen> seals,
     List<StruckReading> takenBack,
+    List<CorrectedEntry> corrected,
+    List<ThenAndNow> otherwiseNow,
+    long otherwiseNowInAll,
     List<String> programs,
     String program,
     double seconds) {
@@ -44,6 +51,31 @@ public record AuditReport(
     resultsOf = List.copyOf(resultsOf);
     seals = List.copyOf(seals);
     takenBack = List.copyOf(takenBack);
+    corrected = List.copyOf(corrected);
+    otherwiseNow = List.copyOf(otherwiseNow);
     programs = List.copyOf(programs);
+  }
+
+  /** The same without findings and notices, for whoever shows them apart. */
+  public AuditReport withoutRemarks() {
+    return new AuditReport(
+        entries,
+        intact,
+        List.of(),
+        0,
+        List.of(),
+        0,
+        recomputed,
+        differing,
+        resultsOf,
+        head,
+        seals,
+        takenBack,
+        corrected,
+        otherwiseNow,
+        otherwiseNowInAll,
+        programs,
+        program,
+        seconds);
   }
 }

@@ -21,6 +21,10 @@ public final class AuditText {
     for (StruckReading struck : report.takenBack()) {
       text.append(struck(struck)).append('\n');
     }
+    for (CorrectedEntry corrected : report.corrected()) {
+      text.append(corrected(corrected)).append('\n');
+    }
+    otherwiseNow(report, text);
     if (report.seals().isEmpty()) {
       text.append(
           "Not sealed: a chain alone cannot show that its end was cut off or all of it was written"
@@ -102,5 +106,39 @@ public final class AuditText {
         struck.by(),
         struck.why(),
         struck.who() == null ? "" : " (" + struck.who() + ")");
+  }
+
+  private static String corrected(CorrectedEntry corrected) {
+    return String.format(
+        "Corrected: %s By entry %d: %s (%s%s).",
+        corrected.what(),
+        corrected.entry(),
+        corrected.why(),
+        corrected.who() == null ? "" : corrected.who() + ", ",
+        corrected.wall());
+  }
+
+  /** What rules changed is no damage: both figures stand beside each other. */
+  private static void otherwiseNow(AuditReport report, StringBuilder text) {
+    if (report.otherwiseNow().isEmpty()) {
+      return;
+    }
+    ThenAndNow first = report.otherwiseNow().get(0);
+    text.append(
+        String.format(
+            "%nOther rules then, so %d figures would come out otherwise now. Nobody altered them."
+                + "%n  program %s: %s%n  program %s: %s%n",
+            report.otherwiseNowInAll(),
+            first.programThen(),
+            first.rulesThen(),
+            first.programNow(),
+            first.rulesNow()));
+    for (ThenAndNow each : report.otherwiseNow()) {
+      text.append("  ").append(each.words()).append('\n');
+    }
+    long more = report.otherwiseNowInAll() - report.otherwiseNow().size();
+    if (more > 0) {
+      text.append("  and ").append(more).append(" more\n");
+    }
   }
 }

@@ -13,10 +13,12 @@ import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.StoredRow;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Checks what entries say. What came from another ledger is checked as if it had been written in
- * this one, save that it went by that ledger's clock and was sealed under that ledger's id.
+ * this one, save that it went by that ledger's clock and was sealed under that ledger's id. What
+ * that ledger had imported in turn is checked by its numbers there, and so on inward.
  */
 final class ContentsAudit {
   private final ImportedChains imported;
@@ -26,14 +28,18 @@ final class ContentsAudit {
   private final Remarks remarks;
   private final WallWatch wall = new WallWatch();
   private final Map<String, WallWatch> otherWalls = new HashMap<>();
+  private final Map<String, ContentsInside> inside = new HashMap<>();
+  private final Rows rows;
   private boolean begun;
 
   ContentsAudit(
+      Rows rows,
       ImportedChains imported,
       Shelf shelf,
       SessionsAudit sessions,
       SealsAudit seals,
       Remarks remarks) {
+    this.rows = rows;
     this.imported = imported;
     this.shelf = shelf;
     this.sessions = sessions;
@@ -72,9 +78,14 @@ final class ContentsAudit {
     }
   }
 
+  /** What an entry says that came from another ledger. */
   private void foreign(StoredRow row, ImportedEntry from) throws LedgerFault {
     EntryBody body = imported.read(row);
-    String ledger = imported.ledger();
+    String ledger = imported.ledgerOf(row.seq(), from);
+    if (body instanceof ImportedEntry) {
+      inside.computeIfAbsent(ledger, this::inside).accept(row.seq(), ForeignRow.of(from));
+      return;
+    }
     WallWatch clock = otherWalls.computeIfAbsent(ledger, id -> new WallWatch());
     if (body instanceof LedgerMade made) {
       made(row.seq(), made, clock);
@@ -100,6 +111,33 @@ final class ContentsAudit {
       sessions.opened(seq, opened, clock);
     } else if (body instanceof OfSession said) {
       sessions.said(seq, said, clock);
+    }
+  }
+
+  private ContentsInside inside(String ledger) {
+    ImportedChains chains = imported.within(ledger);
+    Rows its =
+        number -> {
+          Optional<StoredRow> holder = rows.row(imported.numbers(ledger).own(number));
+          return holder.isEmpty() ? Optional.empty() : ForeignRow.in(holder.get());
+        };
+    RemarksInside told = new RemarksInside(remarks, ledger);
+    Shelf itsShelf = new Shelf(its, chains);
+    return new ContentsInside(
+        new ContentsAudit(
+            its,
+            chains,
+            itsShelf,
+            sessions.within(itsShelf, new CorrectionsAudit(its, chains, itsShelf), told),
+            seals.within(its, chains, told),
+            told),
+        told);
+  }
+
+  private record ContentsInside(ContentsAudit contents, RemarksInside remarks) {
+    void accept(long holder, StoredRow row) throws LedgerFault {
+      remarks.heldBy(holder);
+      contents.foreign(row, (ImportedEntry) row.read());
     }
   }
 }

@@ -28,6 +28,7 @@ public final class LedgerAudit {
   private final Remarks remarks = new Remarks();
   private final ChainWalk chain = new ChainWalk(remarks);
   private final ImportedChains imported = new ImportedChains();
+  private final CorrectionsAudit corrections;
   private final SessionsAudit sessions;
   private final SealsAudit seals;
   private final ContentsAudit contents;
@@ -37,10 +38,11 @@ public final class LedgerAudit {
     this.path = path;
     this.file = file;
     this.progress = progress;
-    Shelf shelf = new Shelf(file, imported);
-    this.sessions = new SessionsAudit(file, imported, shelf, remarks);
-    this.seals = new SealsAudit(file, imported, knownKeys, remarks);
-    this.contents = new ContentsAudit(imported, shelf, sessions, seals, remarks);
+    Shelf shelf = new Shelf(file::row, imported);
+    this.corrections = new CorrectionsAudit(file::row, imported, shelf);
+    this.sessions = new SessionsAudit(shelf, corrections, remarks);
+    this.seals = new SealsAudit(file::row, imported, knownKeys, remarks);
+    this.contents = new ContentsAudit(file::row, imported, shelf, sessions, seals, remarks);
   }
 
   /**
@@ -170,7 +172,10 @@ public final class LedgerAudit {
         resultsOf,
         chain.hash().toHex(),
         seals.seen(chain.seq()),
-        sessions.struck(),
+        corrections.struck(),
+        corrections.corrected(),
+        sessions.changes().list(),
+        sessions.changes().inAll(),
         sessions.programs(),
         Version.PROGRAM,
         seconds);

@@ -11,10 +11,10 @@ import boreledger.drivers.framer.Framers;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.LineEvent;
 import boreledger.drivers.pick.PickEvent;
-import boreledger.drivers.pick.PickRules;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
+import boreledger.station.rules.ReadingRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -32,8 +32,28 @@ final class ReadingAgain {
     this.decoder = Decoders.of(gauge);
   }
 
-  /** What differs, one clause for each difference; empty when nothing does. */
-  List<String> differences(ReadingTaken reading) {
+  /**
+   * What the samples give by some rules.
+   *
+   * @return null when they are none that give anything
+   */
+  PickEvent.Picked picked(ReadingTaken reading, ReadingRules rules) {
+    List<Sample> samples = new ArrayList<>();
+    for (KeptSample kept : reading.samples()) {
+      if (decode(kept) instanceof Sample sample) {
+        samples.add(sample);
+      }
+    }
+    boolean whole = !samples.isEmpty() && samples.size() == reading.samples().size();
+    return whole && rules.again(gauge, samples) instanceof PickEvent.Picked picked ? picked : null;
+  }
+
+  /**
+   * What differs, one clause for each difference; empty when nothing does.
+   *
+   * @param rules those in force when the reading was taken
+   */
+  List<String> differences(ReadingTaken reading, ReadingRules rules) {
     List<String> differences = new ArrayList<>();
     List<Sample> samples = new ArrayList<>();
     for (KeptSample kept : reading.samples()) {
@@ -44,7 +64,7 @@ final class ReadingAgain {
     if (reading.samples().isEmpty()) {
       differences.add("no sample to compute it from");
     } else if (samples.size() == reading.samples().size()) {
-      pick(reading, PickRules.again(gauge, samples), differences);
+      pick(reading, rules.again(gauge, samples), differences);
     }
     return differences;
   }

@@ -6,7 +6,6 @@ import boreledger.station.ledger.EntryBody.ImportedEntry;
 import boreledger.station.ledger.EntryBody.Sealed;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
-import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.StoredRow;
 import boreledger.station.seal.Seal;
 import boreledger.station.seal.Seal.NoSeal;
@@ -17,7 +16,7 @@ import java.util.Set;
 
 /** Compares seals with the ledger. */
 final class SealsAudit {
-  private final LedgerFile file;
+  private final Rows rows;
   private final ImportedChains imported;
   private final Set<Bytes> known;
   private final Remarks remarks;
@@ -27,11 +26,16 @@ final class SealsAudit {
   /** A seal and whether it holds. */
   private record Met(String from, Seal seal, boolean holds) {}
 
-  SealsAudit(LedgerFile file, ImportedChains imported, Set<Bytes> known, Remarks remarks) {
-    this.file = file;
+  SealsAudit(Rows rows, ImportedChains imported, Set<Bytes> known, Remarks remarks) {
+    this.rows = rows;
     this.imported = imported;
     this.known = Set.copyOf(known);
     this.remarks = remarks;
+  }
+
+  /** One for seals deeper inside. */
+  SealsAudit within(Rows other, ImportedChains chains, Remarks inside) {
+    return new SealsAudit(other, chains, known, inside);
   }
 
   /** The ledger's id, as its first entry has it. */
@@ -157,12 +161,12 @@ final class SealsAudit {
   }
 
   private String ownHash(long entry) throws LedgerFault {
-    return file.row(entry).map(row -> row.hash().toHex()).orElse(null);
+    return rows.row(entry).map(row -> row.hash().toHex()).orElse(null);
   }
 
   /** The hash that an entry of another ledger has there. */
   private String importedHash(String of, long entry) throws LedgerFault {
-    Optional<StoredRow> row = file.row(imported.numbers(of).own(entry));
+    Optional<StoredRow> row = rows.row(imported.numbers(of).own(entry));
     EntryBody body = row.isEmpty() ? null : row.get().read();
     return body instanceof ImportedEntry from ? from.hash() : null;
   }

@@ -1,8 +1,12 @@
 package boreledger.station.audit;
 
+import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.Stints;
+import boreledger.station.session.StoredSession.Amendment;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -19,16 +23,25 @@ final class SessionWatch {
   private final Map<Long, Position> moved = new HashMap<>();
   private final Map<Long, Position> takenBack = new HashMap<>();
   private final Set<Long> filed = new HashSet<>();
+  private final Stints stints;
+  private String job;
   private String program;
 
   SessionWatch(SessionOpened opened, PlanWatch plan) {
     this.opened = opened;
     this.plan = plan;
     this.program = opened.program();
+    this.job = opened.job();
+    this.stints = new Stints(opened);
   }
 
   SessionOpened opened() {
     return opened;
+  }
+
+  /** The content hash of the job that holds now. */
+  String job() {
+    return job;
   }
 
   PlanWatch plan() {
@@ -50,9 +63,23 @@ final class SessionWatch {
     return program;
   }
 
-  void resumed(String by) {
-    program = by == null ? program : by;
+  void resumed(SessionResumed resumed) {
+    program = resumed.program() == null ? program : resumed.program();
+    stints.from(resumed.tS(), resumed.settingTempC(), resumed.blockTempC());
     plan.resumed();
+  }
+
+  /** What the session was opened with was other. */
+  Amendment amend(long seq, Amended amended) {
+    Amendment amendment = new Amendment(seq, amended, stints.at(amended.tS()), job);
+    stints.from(amended.tS(), amended.settingTempC(), amended.blockTempC());
+    job = amended.job() == null ? job : amended.job();
+    return amendment;
+  }
+
+  /** Where a reading stands by now. */
+  Position place(long seq, Position read) {
+    return moved.getOrDefault(seq, read);
   }
 
   /** The setting ring reading in force; null where there is none. */
@@ -73,7 +100,7 @@ final class SessionWatch {
     if (takenBack.containsKey(seq)) {
       return Optional.of("takes entry " + seq + " back, which does not stand any more");
     }
-    Position position = moved.getOrDefault(seq, read);
+    Position position = place(seq, read);
     takenBack.put(seq, position);
     settings.remove(seq);
     plan.takenBack(position);
@@ -101,7 +128,7 @@ final class SessionWatch {
     if (read instanceof SettingCheck || to instanceof SettingCheck || !plan.stands(to)) {
       return Optional.of("moves entry " + seq + " to no place of the session's plan");
     }
-    plan.takenBack(moved.getOrDefault(seq, read));
+    plan.takenBack(place(seq, read));
     moved.put(seq, to);
     return Optional.empty();
   }

@@ -1,48 +1,53 @@
 package boreledger.station.audit;
 
 import boreledger.station.audit.Shelf.Lacking;
-import boreledger.station.ledger.EntryBody;
-import boreledger.station.ledger.EntryBody.Filed;
-import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
-import boreledger.station.ledger.EntryBody.Restored;
 import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
-import boreledger.station.ledger.EntryBody.TakenBack;
-import boreledger.station.ledger.EntryBody.Withdrawn;
-import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
-import boreledger.station.ledger.LedgerFile;
-import boreledger.station.ledger.StoredRow;
 import boreledger.station.plan.Position.SettingCheck;
-import boreledger.station.session.PassCheck;
+import boreledger.station.rules.ReadingRules;
 import boreledger.station.session.Version;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeSet;
 
 /** Checks sessions entry by entry: documents, places, corrections, and every reading's value. */
 final class SessionsAudit {
-  private final LedgerFile file;
-  private final ImportedChains imported;
   private final Shelf shelf;
+  private final CorrectionsAudit corrections;
   private final Remarks remarks;
-  private final Tally tally = new Tally();
+  private final Tally tally;
+  private final RuleChanges changes;
+  private final TreeSet<String> programs;
   private final Map<Long, SessionWatch> sessions = new HashMap<>();
-  private final TreeSet<String> programs = new TreeSet<>();
-  private final List<StruckReading> struck = new ArrayList<>();
 
-  SessionsAudit(LedgerFile file, ImportedChains imported, Shelf shelf, Remarks remarks) {
-    this.file = file;
-    this.imported = imported;
+  SessionsAudit(Shelf shelf, CorrectionsAudit corrections, Remarks remarks) {
+    this(shelf, corrections, remarks, new Tally(), new RuleChanges(), new TreeSet<>());
+  }
+
+  private SessionsAudit(
+      Shelf shelf,
+      CorrectionsAudit corrections,
+      Remarks remarks,
+      Tally tally,
+      RuleChanges changes,
+      TreeSet<String> programs) {
     this.shelf = shelf;
+    this.corrections = corrections;
     this.remarks = remarks;
+    this.tally = tally;
+    this.changes = changes;
+    this.programs = programs;
+  }
+
+  /** One for sessions deeper inside; what is counted is counted here. */
+  SessionsAudit within(Shelf other, CorrectionsAudit its, Remarks inside) {
+    return new SessionsAudit(other, its, inside, tally, changes, programs);
   }
 
   Tally tally() {
@@ -54,8 +59,9 @@ final class SessionsAudit {
     return List.copyOf(programs);
   }
 
-  List<StruckReading> struck() {
-    return List.copyOf(struck);
+  /** What came out otherwise by the rules of now. */
+  RuleChanges changes() {
+    return changes;
   }
 
   /**
@@ -67,11 +73,12 @@ final class SessionsAudit {
     programs.add(opened.program());
     try {
       shelf.gauge(opened);
-      String jobName = shelf.job(opened).name();
+      String jobName = shelf.job(opened.job(), opened).name();
       if (!jobName.equals(opened.jobName())) {
         remarks.finding(seq, "names the job " + opened.jobName() + ", its file " + jobName);
       }
-      SessionWatch session = new SessionWatch(opened, new PlanWatch(shelf.plan(opened)));
+      PlanWatch plan = new PlanWatch(shelf.plan(opened.job(), opened));
+      SessionWatch session = new SessionWatch(opened, plan);
       sessions.put(seq, session);
       (session.isRecorded() ? session.wall() : wall).shows(seq, opened.wall(), remarks);
     } catch (Lacking e) {
@@ -93,34 +100,17 @@ final class SessionsAudit {
       }
       return;
     }
-    Optional<String> wrong = Optional.empty();
-    boolean correction = false;
     if (body instanceof ReadingTaken reading) {
       reading(seq, reading, session);
     } else if (body instanceof SessionResumed resumed) {
-      session.resumed(resumed.program());
+      session.resumed(resumed);
       programs.add(session.program());
     } else if (body instanceof SessionEnded && !session.plan().isDone()) {
-      wrong = Optional.of("ends session " + body.session() + " before its plan is done");
-    } else if (body instanceof TakenBack back) {
-      correction = true;
-      wrong = takenBack(seq, back, session);
-    } else if (body instanceof Restored restored) {
-      correction = true;
-      wrong = session.restore(restored.entry());
-      struck.removeIf(each -> each.entry() == restored.entry());
-    } else if (body instanceof Moved moved) {
-      correction = true;
-      wrong = moved(moved, session);
-    } else if (body instanceof Filed pass) {
-      correction = true;
-      wrong = filed(seq, pass, session);
-    } else if (body instanceof Withdrawn withdrawn) {
-      correction = true;
-      wrong = session.withdraw(withdrawn.entry());
+      remarks.finding(seq, "ends session " + body.session() + " before its plan is done");
+    } else {
+      corrections.wrong(seq, body, session).ifPresent(what -> remarks.finding(seq, what));
     }
-    wrong.ifPresent(what -> remarks.finding(seq, what));
-    boolean ownClock = session.isRecorded() && !correction;
+    boolean ownClock = session.isRecorded() && !CorrectionsAudit.isCorrection(body);
     (ownClock ? session.wall() : wall).shows(seq, body.wall(), remarks);
   }
 
@@ -139,7 +129,9 @@ final class SessionsAudit {
     }
     List<String> differences;
     try {
-      differences = new ReadingAgain(shelf.gauge(session.opened())).differences(reading);
+      ReadingAgain again = new ReadingAgain(shelf.gauge(session.opened()));
+      differences = again.differences(reading, ReadingRules.of(session.program()));
+      changes.look(remarks.here(seq), reading, session.program(), again);
     } catch (Lacking e) {
       differences = List.of(e.getMessage());
     }
@@ -154,45 +146,5 @@ final class SessionsAudit {
     return program.equals(Version.PROGRAM)
         ? ""
         : " (taken by program " + program + ", checked by " + Version.PROGRAM + ")";
-  }
-
-  private Optional<String> takenBack(long seq, TakenBack back, SessionWatch session)
-      throws LedgerFault {
-    Optional<ReadingTaken> reading = readingOf(back.session(), back.entry());
-    if (reading.isEmpty()) {
-      return Optional.of("takes back entry " + back.entry() + ", no reading of its session");
-    }
-    Optional<String> wrong = session.takeBack(back.entry(), reading.get().position());
-    if (wrong.isEmpty() && struck.size() < Remarks.MOST_KEPT) {
-      String where = reading.get().position().words();
-      struck.add(
-          new StruckReading(
-              back.entry(), where, reading.get().valueMm(), seq, back.why(), back.who()));
-    }
-    return wrong;
-  }
-
-  private Optional<String> moved(Moved moved, SessionWatch session) throws LedgerFault {
-    Optional<ReadingTaken> reading = readingOf(moved.session(), moved.entry());
-    return reading.isEmpty()
-        ? Optional.of("moves entry " + moved.entry() + ", no reading of its session")
-        : session.move(moved.entry(), reading.get().position(), moved.position());
-  }
-
-  private Optional<String> filed(long seq, Filed pass, SessionWatch session) throws LedgerFault {
-    session.filed(seq);
-    try {
-      return PassCheck.fault(pass, shelf.job(session.opened()));
-    } catch (Lacking e) {
-      return Optional.of(e.getMessage());
-    }
-  }
-
-  private Optional<ReadingTaken> readingOf(long session, long entry) throws LedgerFault {
-    Optional<StoredRow> row = file.row(entry);
-    EntryBody body = row.isEmpty() ? null : imported.read(row.get());
-    return body instanceof ReadingTaken reading && reading.session() == session
-        ? Optional.of(reading)
-        : Optional.empty();
   }
 }

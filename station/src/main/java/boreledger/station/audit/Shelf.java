@@ -11,7 +11,6 @@ import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
-import boreledger.station.ledger.LedgerFile;
 import boreledger.station.ledger.StoredRow;
 import boreledger.station.plan.Plan;
 import boreledger.station.plan.Position;
@@ -30,15 +29,15 @@ import java.util.Map;
 final class Shelf {
   private static final int MOST_READ = 16;
 
-  private final LedgerFile file;
+  private final Rows rows;
   private final ImportedChains imported;
   private final Map<String, Long> entries = new HashMap<>();
   private final Map<String, GaugeProfile> gauges = new Recent<>(MOST_READ);
   private final Map<List<String>, Job> jobs = new Recent<>(MOST_READ);
   private final Map<List<String>, List<Position>> plans = new Recent<>(MOST_READ);
 
-  Shelf(LedgerFile file, ImportedChains imported) {
-    this.file = file;
+  Shelf(Rows rows, ImportedChains imported) {
+    this.rows = rows;
     this.imported = imported;
   }
 
@@ -79,13 +78,14 @@ final class Shelf {
     return gauge;
   }
 
-  Job job(SessionOpened opened) throws Lacking, LedgerFault {
+  /** A job by its content hash, with the tables of a session. */
+  Job job(String sha256, SessionOpened opened) throws Lacking, LedgerFault {
     List<String> key = new ArrayList<>(opened.tables());
-    key.add(opened.job());
+    key.add(sha256);
     Job job = jobs.get(key);
     if (job == null) {
       Tables tables = tables(opened.tables());
-      Document document = document("job", opened.job());
+      Document document = document("job", sha256);
       try {
         job = new JobFiles(tables).parse(document.name(), document.text());
       } catch (FileProblem e) {
@@ -96,12 +96,12 @@ final class Shelf {
     return job;
   }
 
-  /** The positions of a session; sessions with the same plan share one list. */
-  List<Position> plan(SessionOpened opened) throws Lacking, LedgerFault {
-    List<String> key = List.of(opened.job(), opened.measure().word(), "" + opened.ring());
+  /** The positions of a session by a job; sessions with the same plan share one list. */
+  List<Position> plan(String sha256, SessionOpened opened) throws Lacking, LedgerFault {
+    List<String> key = List.of(sha256, opened.measure().word(), "" + opened.ring());
     List<Position> plan = plans.get(key);
     if (plan == null) {
-      Job job = job(opened);
+      Job job = job(sha256, opened);
       Ring ring = opened.ring() == null ? null : job.ring(opened.ring()).orElse(null);
       if (ring == null && opened.measure() != Measure.BORE) {
         throw new Lacking("its job has no ring named " + opened.ring());
@@ -131,7 +131,7 @@ final class Shelf {
       throw new Lacking("no " + role + " of content hash " + sha256 + " before it");
     }
     StoredRow row =
-        file.row(seq)
+        rows.row(seq)
             .orElseThrow(() -> new Lacking("entry " + seq + ", its " + role + ", is gone"));
     return (Document) imported.read(row);
   }

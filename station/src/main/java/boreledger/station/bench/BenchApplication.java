@@ -21,6 +21,7 @@ import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchRoom;
+import boreledger.station.bench.voice.SystemVoice;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.LedgerFault;
@@ -61,6 +62,7 @@ public final class BenchApplication extends Application {
           new ThreadPoolExecutor.DiscardPolicy());
   private final ScreenExecutor screen = new ScreenExecutor();
   private final SineTones tones = new SineTones();
+  private final SystemVoice voice = SystemVoice.here(why -> this.model.caution(why));
   private final Appearance appearance = new Appearance();
   private final Memory memory = Memory.ofThePerson();
   private final RememberedLook look = new RememberedLook(memory);
@@ -101,10 +103,11 @@ public final class BenchApplication extends Application {
     Text.speak(appearance.language().get());
     model =
         new BenchModel(
-            new BenchServices(this::results, new Answers(), tones),
+            new BenchServices(this::results, new Answers(), tones, voice),
             screen,
             background,
             () -> System.nanoTime() / NANOS_PER_S);
+    look.rememberUnder("voice", model.spokenProperty());
     desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
     appearance.unit().subscribe(model::showIn);
     window = new StationWindow(model, rooms(), appearance, stage);
@@ -123,6 +126,7 @@ public final class BenchApplication extends Application {
     wiring.closed().accept(desk);
     background.shutdown();
     tones.close();
+    voice.close();
     remember();
   }
 

@@ -5,9 +5,11 @@ import boreledger.drivers.line.LineFault;
 import boreledger.drivers.serial.PortIdentity;
 import boreledger.drivers.serial.SerialPorts;
 import boreledger.station.app.Folders;
+import boreledger.station.app.GaugeLesson;
 import boreledger.station.app.GaugeTrial;
 import boreledger.station.app.GaugeTrial.Heard;
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.LessonEvent;
 import boreledger.station.app.LiveGauging;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.app.UsageProblem;
@@ -62,6 +64,26 @@ final class StationStart implements StartServices {
       gauging.close();
       throw new UsageProblem(Text.START_BUSY.with());
     }
+  }
+
+  @Override
+  public boolean isGauging() {
+    return desk.isBusy();
+  }
+
+  @Override
+  public void stopGauging() {
+    desk.stop();
+  }
+
+  @Override
+  public GaugeLesson learnAt(String port, Consumer<LessonEvent> told) throws UsageProblem {
+    return GaugeLesson.atPort(port, GaugeLesson.PATIENCE, told);
+  }
+
+  @Override
+  public GaugeLesson learnFrom(Path recording, Consumer<LessonEvent> told) throws FileProblem {
+    return GaugeLesson.ofRecording(recording, told);
   }
 
   @Override

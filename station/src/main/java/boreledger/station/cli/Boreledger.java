@@ -37,6 +37,7 @@ import picocli.CommandLine.RunLast;
       SealCommand.class,
       TakeBackCommand.class,
       FiledCommand.class,
+      CorrectCommand.class,
       ExportCommand.class,
       ImportCommand.class,
       BackupCommand.class,

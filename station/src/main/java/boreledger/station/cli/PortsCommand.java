@@ -2,6 +2,7 @@ package boreledger.station.cli;
 
 import boreledger.drivers.serial.PortIdentity;
 import boreledger.drivers.serial.SerialPorts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -30,9 +31,25 @@ final class PortsCommand implements Callable<Integer> {
     return ExitStatus.DONE;
   }
 
-  private static String words(List<PortIdentity> ports) {
+  static String words(List<PortIdentity> ports) {
     return ports.isEmpty()
         ? "No serial port found. Plug the gauge in, or pair and bind it, and look again."
-        : ports.stream().map(Object::toString).collect(Collectors.joining("\n"));
+        : ports.stream().map(PortsCommand::line).collect(Collectors.joining("\n"));
+  }
+
+  private static String line(PortIdentity port) {
+    List<String> facts = new ArrayList<>();
+    facts.add(port.description());
+    if (port.vendorId() != null && port.productId() != null) {
+      // Four hexadecimal digits each, as the system's own list of USB devices gives them.
+      facts.add(String.format("USB %04x:%04x", port.vendorId(), port.productId()));
+    }
+    if (port.serialNumber() != null) {
+      facts.add("serial number " + port.serialNumber());
+    }
+    if (port.location() != null) {
+      facts.add("at " + port.location());
+    }
+    return String.format("%-16s  %s", port.path(), String.join(", ", facts));
   }
 }

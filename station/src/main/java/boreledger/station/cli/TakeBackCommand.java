@@ -24,6 +24,7 @@ import picocli.CommandLine.Option;
 final class TakeBackCommand implements Callable<Integer> {
   @Mixin private Answer answer;
   @Mixin private LedgerOption ledger;
+  @Mixin private CorrectionReason reason;
 
   @Option(
       names = "--entry",
@@ -31,12 +32,6 @@ final class TakeBackCommand implements Callable<Integer> {
       paramLabel = "N",
       description = "The entry of the reading; with --restore, of a reading that was taken back.")
   private long entry;
-
-  @Option(names = "--why", required = true, paramLabel = "WORDS", description = "The reason.")
-  private String why;
-
-  @Option(names = "--who", required = true, paramLabel = "WHO", description = "Who says so.")
-  private String who;
 
   @Option(names = "--restore", description = "Let a reading that was taken back count again.")
   private boolean restore;
@@ -53,7 +48,7 @@ final class TakeBackCommand implements Callable<Integer> {
   @Override
   public Integer call() throws LedgerFault, UsageProblem {
     try (Ledger open = Ledger.open(ledger.path())) {
-      Correction correction = new Correction(open, why, who, Clock.systemUTC());
+      Correction correction = new Correction(open, reason.why(), reason.who(), Clock.systemUTC());
       Correction.Done done = restore ? correction.restore(entry) : correction.takeBack(entry);
       answer.print(
           new Answered(done.done(), done.entry(), done.reading(), done.position(), done.valueMm()),

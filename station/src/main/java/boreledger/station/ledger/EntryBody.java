@@ -128,6 +128,23 @@ public sealed interface EntryBody {
       List<KeptSample> samples,
       List<String> cautions)
       implements OfSession {
+    /**
+     * The same reading for whoever needs only what it gave: its samples are many times as large.
+     */
+    public ReadingTaken withoutSamples() {
+      return new ReadingTaken(
+          session,
+          position,
+          tS,
+          wall,
+          valueMm,
+          standardUncertaintyMm,
+          rule,
+          setting,
+          List.of(),
+          cautions);
+    }
+
     /** The same reading somewhere else, with a caution that says so. */
     public ReadingTaken movedTo(Position place, String caution) {
       List<String> more = new ArrayList<>(cautions);
@@ -209,11 +226,13 @@ public sealed interface EntryBody {
       implements OfSession {}
 
   /**
-   * The temperatures were other than the session says, from a moment of its clock on.
+   * What a session was opened with is corrected: its temperatures from a moment of its clock on,
+   * its job from beginning to end.
    *
-   * @param tS the moment from which they hold
+   * @param tS the moment from which the temperatures hold
    * @param settingTempC the setting ring's; null for the one before
    * @param blockTempC the block's; null for the one before
+   * @param job the content hash of the job that holds; null for the one before
    * @param wall when this was said
    * @param who the person; null when not known
    */
@@ -223,6 +242,7 @@ public sealed interface EntryBody {
       Instant wall,
       Double settingTempC,
       Double blockTempC,
+      String job,
       String why,
       String who)
       implements OfSession {}

@@ -74,9 +74,18 @@ public final class ImportedChains {
     return ImportNumbers.of(imports, ledger);
   }
 
-  /** The id of the ledger whose entries are going by. */
-  public String ledger() {
-    return current.ledger();
+  /**
+   * The id of the ledger that an imported entry came from.
+   *
+   * @throws LedgerFault if it belongs to no import
+   */
+  public String ledgerOf(long seq, ImportedEntry imported) throws LedgerFault {
+    return new ImportedReading(imports).ledger(seq, imported);
+  }
+
+  /** The chains that another ledger had imported, as far as they went by. */
+  public ImportedChains within(String ledger) {
+    return within.computeIfAbsent(ledger, id -> new ImportedChains());
   }
 
   /**
@@ -142,8 +151,7 @@ public final class ImportedChains {
   }
 
   private String within(long number, EntryBody body) {
-    return within
-        .computeIfAbsent(current.ledger(), ledger -> new ImportedChains())
+    return within(current.ledger())
         .accept(number, body)
         .map(wrong -> inside(current.ledger(), wrong))
         .orElse(null);

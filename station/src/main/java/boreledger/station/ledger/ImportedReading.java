@@ -26,7 +26,7 @@ final class ImportedReading {
     return new Entry(entry.seq(), body, entry.hash());
   }
 
-  private String ledger(long seq, ImportedEntry from) throws LedgerFault {
+  String ledger(long seq, ImportedEntry from) throws LedgerFault {
     return imports.stream()
         .filter(opening -> opening.seq() == from.imported())
         .map(opening -> ((Imported) opening.body()).ledger())

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** The ledger, open for reading only. It sees what was committed before each question. */
@@ -118,7 +119,46 @@ public final class LedgerView implements AutoCloseable {
 
   /** Everything said in a session after its opening, oldest first. */
   public List<Entry> ofSession(long session) throws LedgerFault {
-    return readable(query("WHERE session = ?", session));
+    List<Entry> entries = new ArrayList<>();
+    eachOfSession(session, entries::add);
+    return List.copyOf(entries);
+  }
+
+  /** The same one after the other, so that a session need not fit into memory. */
+  public void eachOfSession(long session, Consumer<Entry> taker) throws LedgerFault {
+    ImportedReading reading = new ImportedReading(imports());
+    each(entry -> taker.accept(reading.of(entry)), "WHERE session = ?", session);
+  }
+
+  /**
+   * What was amended of sessions that were opened in this ledger, oldest first. It is little, and
+   * found without reading the sessions.
+   */
+  public List<Entry> amendments() throws LedgerFault {
+    return query("WHERE kind = 'amended'");
+  }
+
+  /** What was amended of a session that came from another ledger, oldest first. */
+  public List<Entry> importedAmendments(long session) throws LedgerFault {
+    return readable(
+        query(
+            "WHERE session = ? AND +kind = 'imported-entry'"
+                + " AND json_extract(json_extract(body, '$.body'), '$.kind') = 'amended'",
+            session));
+  }
+
+  /** What was said of filing in this ledger's own sessions, oldest first; it is little likewise. */
+  public List<Entry> filings() throws LedgerFault {
+    return query("WHERE kind IN ('filed', 'withdrawn')");
+  }
+
+  /** What was said of filing in a session that came from another ledger, oldest first. */
+  public List<Entry> importedFilings(long session) throws LedgerFault {
+    return readable(
+        query(
+            "WHERE session = ? AND +kind = 'imported-entry' AND"
+                + " json_extract(json_extract(body, '$.body'), '$.kind') IN ('filed', 'withdrawn')",
+            session));
   }
 
   /** A kept file by its content hash. */
@@ -143,6 +183,22 @@ public final class LedgerView implements AutoCloseable {
   /** Whether an entry came from another ledger. */
   public boolean isImported(long seq) throws LedgerFault {
     return entry(seq).map(entry -> entry.body() instanceof EntryBody.ImportedEntry).orElse(false);
+  }
+
+  /**
+   * The id of the ledger that an entry came from.
+   *
+   * @throws LedgerFault if the entry belongs to no import
+   */
+  public String importedLedger(EntryBody.ImportedEntry entry) throws LedgerFault {
+    return entry(entry.imported())
+        .flatMap(
+            opening ->
+                opening.body() instanceof EntryBody.Imported imported
+                    ? Optional.of(imported.ledger())
+                    : Optional.empty())
+        .orElseThrow(
+            () -> new LedgerFault(file + ": entry " + entry.imported() + " opens no import"));
   }
 
   /**
@@ -229,20 +285,30 @@ public final class LedgerView implements AutoCloseable {
   }
 
   private List<Entry> query(String where, Object... values) throws LedgerFault {
+    List<Entry> entries = new ArrayList<>();
+    each(entries::add, where, values);
+    return List.copyOf(entries);
+  }
+
+  /** Takes one entry after the other. */
+  @FunctionalInterface
+  private interface Taker {
+    void take(Entry entry) throws LedgerFault;
+  }
+
+  private void each(Taker taker, String where, Object... values) throws LedgerFault {
     String sql = "SELECT seq, body, hash FROM entry " + where + " ORDER BY seq";
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       for (int i = 0; i < values.length; i++) {
         statement.setObject(i + 1, values[i]);
       }
-      List<Entry> entries = new ArrayList<>();
       try (ResultSet row = statement.executeQuery()) {
         while (row.next()) {
           long seq = row.getLong(1);
           EntryBody body = EntryJson.read(seq, row.getString(2));
-          entries.add(new Entry(seq, body, Bytes.of(row.getBytes(3))));
+          taker.take(new Entry(seq, body, Bytes.of(row.getBytes(3))));
         }
       }
-      return List.copyOf(entries);
     } catch (SQLException e) {
       throw Sqlite.fault(file, "read", e);
     }

@@ -129,8 +129,8 @@ public final class Comparing {
       cautions.add(
           "The two sessions are of jobs with different names: make sure they are one block.");
     }
-    if (before.session().opened().blockTempC() == null
-        || after.session().opened().blockTempC() == null) {
+    if (before.session().stintAt(0).blockTempC() == null
+        || after.session().stintAt(0).blockTempC() == null) {
       cautions.add("A temperature was not taken: 20 °C is assumed.");
     }
     return cautions;

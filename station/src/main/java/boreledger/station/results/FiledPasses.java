@@ -3,8 +3,6 @@ package boreledger.station.results;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.job.Ring;
 import boreledger.station.plan.Position;
-import boreledger.station.session.StoredSession.FiledPass;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,11 +12,9 @@ record FiledPasses(JobSessions stored) {
   /** Those of a ring in a cylinder, in the order they were noted. */
   List<FiledResult> of(int cylinder, Ring ring) {
     long gauged = lastGauged(cylinder, ring.name());
-    return stored.sessions().stream()
-        .flatMap(session -> session.filed().stream())
+    return stored.filed().stream()
         .filter(each -> each.pass().cylinder() == cylinder)
         .filter(each -> each.pass().ring().equals(ring.name()))
-        .sorted(Comparator.comparingLong(FiledPass::seq))
         .map(each -> FiledResult.of(each, each.seq() > gauged))
         .toList();
   }

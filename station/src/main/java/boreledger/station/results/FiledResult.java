@@ -1,6 +1,6 @@
 package boreledger.station.results;
 
-import boreledger.station.session.StoredSession.FiledPass;
+import boreledger.station.session.FiledPass;
 import java.math.BigDecimal;
 
 /**

@@ -34,7 +34,7 @@ record GapSession(Ring ring, StoredSession session, GaugeProfile gauge) {
 
   /** What a person should know about the session as a whole. */
   List<String> cautions() {
-    return session.opened().blockTempC() == null
+    return session.stints().stream().anyMatch(stint -> stint.blockTempC() == null)
         ? List.of(
             "The temperature was not taken when the "
                 + ring.name()

@@ -3,6 +3,7 @@ package boreledger.station.results;
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.results.JobSessions.Earlier;
 import boreledger.station.session.StoredSession;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,24 +25,29 @@ final class GaugeUses {
   List<String> cautions() {
     List<String> cautions = new ArrayList<>();
     Optional<StoredSession> bores = stored.latest(Measure.BORE, null);
-    for (StoredSession session : stored.sessions()) {
+    for (Earlier session : all()) {
+      Conditions stood = Conditions.of(session.job().engine());
       bores
-          .filter(latest -> conditions(session).differFrom(conditions(latest)))
-          .map(latest -> caution(session, latest))
+          .filter(latest -> stood.differFrom(conditions(latest)))
+          .map(latest -> caution(session, stood, latest))
           .ifPresent(cautions::add);
     }
     return cautions;
   }
 
-  private String caution(StoredSession session, StoredSession bores) {
+  private List<Earlier> all() {
+    List<Earlier> all = new ArrayList<>(stored.earlier());
+    for (StoredSession session : stored.sessions()) {
+      all.add(new Earlier(session.id(), session.opened(), stored.jobOf(session)));
+    }
+    return all;
+  }
+
+  private String caution(Earlier session, Conditions stood, StoredSession bores) {
     return String.format(
         "Session %d (%s) was gauged with %s, the bores in session %d with %s: a bore changes its"
             + " shape with what is bolted to the block, so the two do not compare.",
-        session.id(),
-        what(session.opened()),
-        conditions(session).words(),
-        bores.id(),
-        conditions(bores).words());
+        session.id(), what(session.opened()), stood.words(), bores.id(), conditions(bores).words());
   }
 
   private static String what(SessionOpened opened) {
@@ -67,8 +73,8 @@ final class GaugeUses {
         gauge.resolutionMm(),
         gauge.maxErrorMm(),
         conditions(session),
-        opened.settingTempC(),
-        opened.blockTempC(),
+        session.stintAt(0).settingTempC(),
+        session.stintAt(0).blockTempC(),
         checks.openingMm(),
         checks.closingMm(),
         checks.driftMm());

@@ -131,6 +131,7 @@ public final class JobComputing {
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
     for (StoredSession session : stored.inForce()) {
       session.takenBack().forEach(struck -> cautions.add(TakenBackText.of(struck)));
+      session.amendments().forEach(each -> cautions.add(AmendmentText.of(session.id(), each)));
       for (StoredReading reading : session.inForce()) {
         reading
             .reading()

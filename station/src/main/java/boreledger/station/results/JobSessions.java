@@ -3,6 +3,8 @@ package boreledger.station.results;
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.job.Job;
+import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.session.FiledPass;
 import boreledger.station.session.StoredSession;
 import boreledger.station.table.Tables;
 import java.util.List;
@@ -13,26 +15,41 @@ import java.util.Optional;
 /**
  * What results are computed from.
  *
- * @param job the job as its latest session knew it
+ * @param job the job as it was said last: by the latest session, or by an amendment after it
  * @param tables the tables that were in force then
- * @param sessions its sessions, oldest first
- * @param gauges the gauge profiles of these sessions by content hash
- * @param jobs the jobs as the sessions were opened with them, by content hash
+ * @param sessions its sessions as far as they count, oldest first
+ * @param earlier its sessions that do not count any more, oldest first
+ * @param gauges the gauge profiles of the sessions that count, by content hash
+ * @param jobs the jobs of the sessions that count as they were opened or last amended, by the
+ *     sessions' numbers
+ * @param filed the passes with the file that count, whichever session they were noted in
  * @param ledgerHead the ledger's head, in hexadecimal
  */
 public record JobSessions(
     Job job,
     Tables tables,
     List<StoredSession> sessions,
+    List<Earlier> earlier,
     Map<String, GaugeProfile> gauges,
-    Map<String, Job> jobs,
+    Map<Long, Job> jobs,
+    List<FiledPass> filed,
     String ledgerHead) {
   /** Takes copies of the collections. */
   public JobSessions {
     sessions = List.copyOf(sessions);
+    earlier = List.copyOf(earlier);
     gauges = Map.copyOf(gauges);
     jobs = Map.copyOf(jobs);
+    filed = List.copyOf(filed);
   }
+
+  /**
+   * A session of which a later one took the place; its readings are not read.
+   *
+   * @param id the number of the entry that opened it
+   * @param job the job as it was opened or last amended
+   */
+  public record Earlier(long id, SessionOpened opened, Job job) {}
 
   /**
    * The session whose readings count for a measure: the latest one. Readings of an earlier one are
@@ -47,9 +64,9 @@ public record JobSessions(
         .reduce((earlier, later) -> later);
   }
 
-  /** The job as a session was opened with it. */
+  /** The job that holds for a session. */
   Job jobOf(StoredSession session) {
-    return jobs.get(session.opened().job());
+    return jobs.get(session.id());
   }
 
   /** The sessions whose readings count: the latest of each measure and ring. */

@@ -23,8 +23,10 @@ public record WhatIf(String use, RunningSupposed running) {
             job(sessions.job()),
             tables(sessions),
             sessions.sessions(),
+            sessions.earlier(),
             sessions.gauges(),
             sessions.jobs(),
+            sessions.filed(),
             sessions.ledgerHead()));
   }
 

@@ -3,19 +3,25 @@ package boreledger.station.session;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.ImportedEntry;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.Restored;
+import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.StoredSession.Amendment;
 import boreledger.station.session.StoredSession.StoredReading;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Corrects what stands in a ledger, outside a sitting: as new entries that say who and why. What
@@ -72,9 +78,9 @@ public final class Correction {
 
   /** Takes a reading back. */
   public Done takeBack(long entry) throws LedgerFault, NotPossible {
-    StoredReading reading = standing(session(entry), entry);
-    long session = reading.reading().session();
-    EntryBody body = new TakenBack(session, entry, null, clock.instant(), why, who, null, null);
+    StoredSession stored = session(entry);
+    StoredReading reading = standing(stored, entry);
+    EntryBody body = new TakenBack(stored.id(), entry, null, clock.instant(), why, who, null, null);
     return done("taken-back", append(body), reading);
   }
 
@@ -92,62 +98,112 @@ public final class Correction {
   }
 
   /**
-   * Says that a reading was taken somewhere else.
+   * Says that a reading was taken somewhere else, where none stands.
    *
    * @param plan the positions of its session
    */
   public Done move(long entry, Position to, List<Position> plan) throws LedgerFault, NotPossible {
-    StoredReading reading = standing(session(entry), entry);
+    StoredSession stored = session(entry);
+    StoredReading reading = standing(stored, entry);
     boolean ofSetting = to instanceof SettingCheck || reading.position() instanceof SettingCheck;
     if (ofSetting || !plan.contains(to)) {
       throw new NotPossible("entry " + entry + " cannot be moved to " + to.words());
     }
-    long session = reading.reading().session();
-    EntryBody body = new Moved(session, entry, to, null, clock.instant(), why, who);
+    Optional<StoredReading> there = stored.at(to);
+    if (there.isPresent()) {
+      throw new NotPossible(
+          there.get().seq() == entry
+              ? "entry " + entry + " stands at " + to.words() + " already"
+              : to.words() + " has a reading, entry " + there.get().seq() + "; take it back first");
+    }
+    EntryBody body = new Moved(stored.id(), entry, to, null, clock.instant(), why, who);
     return done(
         "moved", append(body), new StoredReading(entry, reading.reading().movedTo(to, why)));
   }
 
   /**
-   * Says that a session's temperatures were others, from a moment of its clock on.
+   * Corrects what a session was opened with.
    *
-   * @param settingTempC null when it stays
-   * @param blockTempC null when it stays
-   * @return the entry's number
+   * @return what was written
    */
-  public long amend(long session, double fromTS, Double settingTempC, Double blockTempC)
-      throws LedgerFault, NotPossible {
-    if (settingTempC == null && blockTempC == null) {
-      throw new NotPossible("nothing to amend: name a temperature");
+  public Amendment amend(long session, Change change) throws LedgerFault, NotPossible {
+    StoredSession stored = stored(session);
+    change.refuseUnlessItCanBe(stored);
+    List<EntryBody> bodies = new ArrayList<>();
+    if (change.job() != null && !isKept(change.job())) {
+      bodies.add(change.job());
     }
-    stored(session);
-    return append(
-        new Amended(session, fromTS, clock.instant(), settingTempC, blockTempC, why, who));
+    Amended amended =
+        new Amended(
+            session,
+            change.fromTS(),
+            clock.instant(),
+            change.settingTempC(),
+            change.blockTempC(),
+            change.job() == null ? null : change.job().sha256(),
+            why,
+            who);
+    bodies.add(amended);
+    long seq = append(bodies);
+    return new Amendment(seq, amended, stored.stintAt(change.fromTS()), stored.job());
   }
 
-  private long append(EntryBody body) throws LedgerFault, NotPossible {
-    if (why.isEmpty() || who.isEmpty()) {
-      throw new NotPossible("a correction needs a reason and a name");
-    }
-    return ledger.append(body);
-  }
-
-  private StoredSession session(long entry) throws LedgerFault, NotPossible {
+  /** The session of a reading that can be corrected here. */
+  public StoredSession session(long entry) throws LedgerFault, NotPossible {
+    EntryBody body;
     try (LedgerView view = ledger.view()) {
-      EntryBody body = view.entry(entry).map(Entry::body).orElse(null);
-      if (body instanceof ReadingTaken reading) {
-        return stored(reading.session());
-      }
+      body = view.entry(entry).map(Entry::body).orElse(null);
+    }
+    if (body instanceof ImportedEntry imported) {
+      throw foreign(entry, imported);
+    } else if (body instanceof ReadingTaken reading) {
+      return stored(reading.session());
     }
     throw new NotPossible("entry " + entry + " is no reading");
   }
 
-  private StoredSession stored(long session) throws LedgerFault, NotPossible {
+  /** A session that can be corrected here. */
+  public StoredSession stored(long session) throws LedgerFault, NotPossible {
     try (LedgerView view = ledger.view()) {
-      return StoredSession.some(view, id -> id == session).stream()
-          .findFirst()
-          .orElseThrow(() -> new NotPossible("entry " + session + " is no session"));
+      EntryBody body = view.entry(session).map(Entry::body).orElse(null);
+      if (body instanceof ImportedEntry imported) {
+        throw foreign(session, imported);
+      } else if (!(body instanceof SessionOpened)) {
+        throw new NotPossible("entry " + session + " is no session");
+      }
+      return StoredSession.some(view, id -> id == session).get(0);
     }
+  }
+
+  /** Its own ledger may correct it too, and both would then have to agree. */
+  private NotPossible foreign(long entry, ImportedEntry imported) throws LedgerFault {
+    try (LedgerView view = ledger.view()) {
+      return new NotPossible(
+          "entry "
+              + entry
+              + " is entry "
+              + imported.number()
+              + " of ledger "
+              + view.importedLedger(imported)
+              + "; correct it there and import that ledger's new export");
+    }
+  }
+
+  private boolean isKept(Document job) throws LedgerFault {
+    try (LedgerView view = ledger.view()) {
+      return view.document(job.sha256()).isPresent();
+    }
+  }
+
+  private long append(EntryBody body) throws LedgerFault, NotPossible {
+    return append(List.of(body));
+  }
+
+  private long append(List<EntryBody> bodies) throws LedgerFault, NotPossible {
+    if (why.isEmpty() || who.isEmpty()) {
+      throw new NotPossible("a correction needs a reason and a name");
+    }
+    return ledger.append(bodies);
   }
 
   private static StoredReading standing(StoredSession stored, long entry) throws NotPossible {

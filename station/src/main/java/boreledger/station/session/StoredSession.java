@@ -1,7 +1,7 @@
 package boreledger.station.session;
 
 import boreledger.station.ledger.Entry;
-import boreledger.station.ledger.EntryBody.Filed;
+import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionOpened;
@@ -12,6 +12,7 @@ import boreledger.station.plan.Position;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongPredicate;
 
@@ -23,10 +24,10 @@ import java.util.function.LongPredicate;
  * @param ended whether its plan is done
  * @param lastTS the session clock at its last entry, in seconds
  * @param lastWall the clock on the wall then
- * @param stints the temperatures from a moment on, earliest first, never empty
+ * @param stints the temperatures from a moment on, earliest first, never empty; as amended
  * @param takenBack readings that no longer stand, in the order they were taken
  * @param reopened whether its plan had been done once and is not any more
- * @param filed passes with the file that count, in the order they were noted
+ * @param amendments what was corrected of what it was opened with, in the order it was said
  */
 public record StoredSession(
     long id,
@@ -39,28 +40,39 @@ public record StoredSession(
     List<Stint> stints,
     List<TakenBackReading> takenBack,
     boolean reopened,
-    List<FiledPass> filed) {
+    List<Amendment> amendments) {
   /** Takes copies of the lists. */
   public StoredSession {
     readings = List.copyOf(readings);
     refused = List.copyOf(refused);
     stints = List.copyOf(stints);
     takenBack = List.copyOf(takenBack);
-    filed = List.copyOf(filed);
+    amendments = List.copyOf(amendments);
+  }
+
+  /** The content hash of the job that holds: the one it was last amended to. */
+  public String job() {
+    return amendments.stream()
+        .map(each -> each.amended().job())
+        .filter(Objects::nonNull)
+        .reduce(opened.job(), (earlier, later) -> later);
   }
 
   /**
-   * A pass with the file.
+   * A correction of what the session was opened with.
    *
-   * @param seq its entry's number
+   * @param seq the number of its entry
+   * @param before the temperatures that held until then at its moment
+   * @param jobBefore the content hash of the job that held until then
    */
-  public record FiledPass(long seq, Filed pass) {}
+  public record Amendment(long seq, Amended amended, Stint before, String jobBefore) {}
 
   /** A reading that does not count, and what took it back. */
   public record TakenBackReading(StoredReading reading, TakenBack by) {}
 
   /**
-   * The temperatures of a stretch of the session, from its opening or a resumption on.
+   * The temperatures of a stretch of the session, from its opening, a resumption or the moment of
+   * an amendment on.
    *
    * @param fromTS when it begins, in seconds on the session's clock
    * @param settingTempC the setting ring's, in degrees Celsius; null when not taken
@@ -78,6 +90,10 @@ public record StoredSession(
 
   /** The temperatures in force at a moment of the session's clock. */
   public Stint stintAt(double tS) {
+    return stintAt(stints, tS);
+  }
+
+  static Stint stintAt(List<Stint> stints, double tS) {
     return stints.stream()
         .filter(stint -> stint.fromTS() <= tS)
         .reduce((earlier, later) -> later)
@@ -110,6 +126,19 @@ public record StoredSession(
       }
     }
     return List.copyOf(sessions);
+  }
+
+  /** One session, the samples of its readings left out: all that results are computed from. */
+  public static StoredSession withoutSamples(LedgerView view, Entry opening) throws LedgerFault {
+    StoredSessionFolding folding = new StoredSessionFolding((SessionOpened) opening.body());
+    view.eachOfSession(opening.seq(), entry -> folding.add(light(entry)));
+    return folding.session(opening.seq());
+  }
+
+  private static Entry light(Entry entry) {
+    return entry.body() instanceof ReadingTaken reading
+        ? new Entry(entry.seq(), reading.withoutSamples(), entry.hash())
+        : entry;
   }
 
   /** The readings in force: at each position the last one taken there. */

@@ -3,7 +3,6 @@ package boreledger.station.session;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
-import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
@@ -13,16 +12,13 @@ import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
-import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
-import boreledger.station.session.StoredSession.FiledPass;
-import boreledger.station.session.StoredSession.Stint;
+import boreledger.station.session.StoredSession.Amendment;
 import boreledger.station.session.StoredSession.StoredReading;
 import boreledger.station.session.StoredSession.TakenBackReading;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -35,8 +31,9 @@ final class StoredSessionFolding {
   private final TreeMap<Long, TakenBackReading> takenBack = new TreeMap<>();
   private final Set<Position> everRead = new HashSet<>();
   private final List<SampleRefused> refused = new ArrayList<>();
-  private final List<Stint> stints = new ArrayList<>();
-  private final TreeMap<Long, FiledPass> filed = new TreeMap<>();
+  private final Stints stints;
+  private final List<Amendment> amendments = new ArrayList<>();
+  private String job;
   private boolean endedOnce;
   private boolean gaugedSinceEnd;
   private double lastTS;
@@ -45,7 +42,8 @@ final class StoredSessionFolding {
   StoredSessionFolding(SessionOpened opened) {
     this.opened = opened;
     lastWall = opened.wall();
-    stints.add(new Stint(0, opened.settingTempC(), opened.blockTempC()));
+    job = opened.job();
+    stints = new Stints(opened);
   }
 
   StoredSession session(long id) {
@@ -58,10 +56,10 @@ final class StoredSessionFolding {
         ended,
         lastTS,
         lastWall,
-        stints,
+        stints.list(),
         List.copyOf(takenBack.values()),
         endedOnce && !ended,
-        List.copyOf(filed.values()));
+        amendments);
   }
 
   void add(Entry entry) {
@@ -75,8 +73,7 @@ final class StoredSessionFolding {
       refused.add(sample);
       now(sample.tS(), sample.wall());
     } else if (body instanceof SessionResumed resumed) {
-      Stint before = stints.get(stints.size() - 1);
-      stints.add(before.from(resumed.tS(), resumed.settingTempC(), resumed.blockTempC()));
+      stints.from(resumed.tS(), resumed.settingTempC(), resumed.blockTempC());
       now(resumed.tS(), resumed.wall());
     } else if (body instanceof LineBroke fault) {
       now(fault.tS(), fault.wall());
@@ -84,59 +81,39 @@ final class StoredSessionFolding {
       endedOnce = true;
       gaugedSinceEnd = false;
       now(end.tS(), end.wall());
-    } else if (body instanceof Filed pass && isReadable(pass)) {
-      filed.put(entry.seq(), new FiledPass(entry.seq(), pass));
-    } else if (body instanceof Withdrawn withdrawn) {
-      filed.remove(withdrawn.entry());
     } else {
-      correct(body);
+      correct(entry.seq(), body);
     }
   }
 
-  /** A pass that cannot be one is left out here, as a correction that does not fit is. */
-  private static boolean isReadable(Filed pass) {
-    return pass.turns() > 0
-        && PassCheck.gapMm(pass.beforeMm()).isPresent()
-        && PassCheck.gapMm(pass.afterMm()).isPresent();
-  }
-
   /** A correction that does not fit is left out here; whoever audits the ledger hears of it. */
-  private void correct(EntryBody body) {
+  private void correct(long seq, EntryBody body) {
     if (body instanceof TakenBack back && readings.containsKey(back.entry())) {
       takenBack.put(back.entry(), new TakenBackReading(readings.remove(back.entry()), back));
     } else if (body instanceof Restored again && takenBack.containsKey(again.entry())) {
       readings.put(again.entry(), takenBack.remove(again.entry()).reading());
     } else if (body instanceof Moved moved && readings.containsKey(moved.entry())) {
-      move(moved);
+      move(seq, moved);
     } else if (body instanceof Amended amended) {
-      Stint before = stintAt(amended.tS());
-      stints.add(before.from(amended.tS(), amended.settingTempC(), amended.blockTempC()));
-      stints.sort(Comparator.comparingDouble(Stint::fromTS));
+      amendments.add(new Amendment(seq, amended, stints.at(amended.tS()), job));
+      stints.from(amended.tS(), amended.settingTempC(), amended.blockTempC());
+      job = amended.job() == null ? job : amended.job();
     }
   }
 
-  private void move(Moved moved) {
+  private void move(long seq, Moved moved) {
     ReadingTaken reading = readings.get(moved.entry()).reading();
     String caution =
         "moved here from "
             + reading.position().words()
-            + " because "
-            + by(moved.why(), moved.who());
+            + " by entry "
+            + seq
+            + ": "
+            + new Said(moved.why(), moved.who(), moved.wall()).words();
     everRead.add(moved.position());
     readings.put(
         moved.entry(),
         new StoredReading(moved.entry(), reading.movedTo(moved.position(), caution)));
-  }
-
-  private static String by(String why, String who) {
-    return who == null ? why : why + " (" + who + ")";
-  }
-
-  private Stint stintAt(double tS) {
-    return stints.stream()
-        .filter(stint -> stint.fromTS() <= tS)
-        .reduce((earlier, later) -> later)
-        .orElse(stints.get(0));
   }
 
   /** Whether a position that had a reading once has none now. */

@@ -10,6 +10,7 @@ import boreledger.station.audit.LedgerAudit;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobResults;
+import boreledger.station.results.JobSessions;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.SmallJob;
 import boreledger.station.session.StoredSession;
@@ -72,8 +73,9 @@ class FilingWhileGaugingTest {
     desk.stop();
     desk.lastResults();
     assertEquals(List.of(), List.copyOf(failed));
-    StoredSession session = stored();
-    assertEquals(List.of(pass), session.filed().stream().map(each -> each.seq()).toList());
+    JobSessions sessions = stored();
+    StoredSession session = sessions.sessions().get(0);
+    assertEquals(List.of(pass), sessions.filed().stream().map(each -> each.seq()).toList());
     assertTrue(session.readings().get(0).seq() < pass);
     assertTrue(session.readings().get(2).seq() > pass);
     AuditReport audit = LedgerAudit.of(bench.ledger(), Map.of(), Set.of(), (at, of) -> true);
@@ -146,9 +148,9 @@ class FilingWhileGaugingTest {
         null, 1, "top", 5, new BigDecimal("0.42"), new BigDecimal("0.45"), "A. Turner");
   }
 
-  private StoredSession stored() throws Exception {
+  private JobSessions stored() throws Exception {
     try (LedgerView view = LedgerView.open(bench.ledger())) {
-      return StoredSession.all(view).get(0);
+      return new StoredJobs(view).latestSessions().orElseThrow();
     }
   }
 }

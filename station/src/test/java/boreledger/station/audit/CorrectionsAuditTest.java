@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.ledger.EntryBody;
+import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.Restored;
@@ -11,6 +13,8 @@ import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.plan.Position.Bore;
+import boreledger.station.session.SmallJob;
+import boreledger.station.table.ContentHash;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -149,6 +153,51 @@ class CorrectionsAuditTest {
 
   private static Withdrawn withdrawn(long entry) {
     return new Withdrawn(16, entry, LATER, "a slip", "A. Turner");
+  }
+
+  @Test
+  void anAmendmentOfNothingIsAFinding() throws Exception {
+    append(amended(0, null, null));
+
+    finds("amends nothing of session 7");
+  }
+
+  @Test
+  void anAmendmentFromBeforeTheSessionIsAFinding() throws Exception {
+    append(amended(-1, 21.0, null));
+
+    finds("amends session 7 from before it was opened");
+  }
+
+  @Test
+  void anAmendmentToAJobThatIsNotKeptIsAFinding() throws Exception {
+    append(amended(0, null, "ab"));
+
+    assertEquals(
+        "amends session 7: no job of content hash ab before it",
+        ledger.audit().findings().get(0).what());
+  }
+
+  @Test
+  void anAmendmentToAJobOfAnotherPlanIsAFinding() throws Exception {
+    String text = SmallJob.standard().with("[12.0, 60.0]", "[12.0, 61.0]").text();
+    append(new Document("job", "small.job.toml", ContentHash.of(text), text));
+    append(amended(0, null, ContentHash.of(text)));
+
+    finds("amends session 7 to a job of another plan");
+  }
+
+  @Test
+  void anAmendmentToAJobOfAnotherNameIsAFinding() throws Exception {
+    String text = SmallJob.standard().with("Small engine", "Other engine").text();
+    append(new Document("job", "small.job.toml", ContentHash.of(text), text));
+    append(amended(0, null, ContentHash.of(text)));
+
+    finds("amends session 7 to a job of another name");
+  }
+
+  private static Amended amended(double tS, Double blockTempC, String job) {
+    return new Amended(7, tS, LATER, null, blockTempC, job, "mixed up", "A. Turner");
   }
 
   private void append(EntryBody body) throws Exception {

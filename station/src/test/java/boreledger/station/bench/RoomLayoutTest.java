@@ -60,7 +60,7 @@ class RoomLayoutTest {
           StartModel model = startModel(house);
           model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
           model.measure().set(Measure.GAP);
-          model.practising().set(false);
+          model.gauge().practising().set(false);
           model.blockTemp().set("warm");
           model.begin();
           return StartRoom.of(model, house.appearance());

@@ -5,6 +5,7 @@ import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationScene;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -37,7 +38,7 @@ public final class RoomPictures {
   public static StationScene scene(House house, Room room, double width, double height) {
     BenchModel model =
         new BenchModel(
-            new BenchServices(Optional::empty, null, Tones.SILENT),
+            new BenchServices(Optional::empty, null, Tones.SILENT, Voice.SILENT),
             Runnable::run,
             Runnable::run,
             () -> 0);

@@ -66,6 +66,20 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     begin(new SessionStart(job, Jobs.tables(), gauge, Measure.GAP, of, null, 21.3, line));
   }
 
+  /** What a session of a ring's depths on a further gauge begins with. */
+  public SessionStart besideStart(String ring) {
+    Ring of = Jobs.pumphouse().ring(ring).orElseThrow();
+    return new SessionStart(
+        Jobs.pumphouse(),
+        Jobs.tables(),
+        Gauges.pressed(),
+        Measure.RING_DEPTH,
+        of,
+        null,
+        21.3,
+        "another line");
+  }
+
   /** Begins a session of a ring's depths. */
   public void beginRingDepths(Job job, GaugeProfile gauge, String ring) throws LedgerFault {
     Ring of = job.ring(ring).orElseThrow();
@@ -173,7 +187,8 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
     watcher.accept(new GaugingEvent.Said(outcome, progress()));
   }
 
-  private Progress progress() {
+  /** How far the plan is. */
+  public Progress progress() {
     return new Progress(session.next().orElse(null), session.done(), session.planned());
   }
 }

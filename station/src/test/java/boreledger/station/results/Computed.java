@@ -23,16 +23,24 @@ record Computed(JobResults results, JsonNode json) {
   static Computed of(SmallJob job, Sitting... sittings) {
     List<StoredSession> sessions = new ArrayList<>();
     Map<String, GaugeProfile> gauges = new HashMap<>();
-    Map<String, Job> jobs = new HashMap<>();
-    jobs.put(job.job().source().sha256(), job.job());
+    Map<Long, Job> jobs = new HashMap<>();
     for (Sitting sitting : sittings) {
-      sessions.add(sitting.stored(sessions.size() + 2));
-      jobs.put(sitting.job().source().sha256(), sitting.job());
+      long id = sessions.size() + 2;
+      sessions.add(sitting.stored(id));
+      jobs.put(id, sitting.job());
       gauges.put(sitting.gauge().source().sha256(), sitting.gauge());
     }
     JobResults results =
         JobComputing.of(
-            new JobSessions(job.job(), SmallJob.tables(), sessions, gauges, jobs, "00".repeat(32)));
+            new JobSessions(
+                job.job(),
+                SmallJob.tables(),
+                sessions,
+                List.of(),
+                gauges,
+                jobs,
+                List.of(),
+                "00".repeat(32)));
     try {
       return new Computed(results, new ObjectMapper().readTree(AnswerJson.write(results)));
     } catch (JsonProcessingException e) {

@@ -11,6 +11,7 @@ import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.LengthUnit;
+import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerView;
@@ -198,8 +199,10 @@ class TakeBackTest {
     long thrust = pin - 1;
     List<Position> plan = Plan.of(SmallJob.atOneDepth().job(), Measure.BORE, null);
 
+    correction().takeBack(thrust);
     correction().move(pin, THRUST, plan);
     assertFalse(stored().ended(), "there is a hole for a moment");
+    correction().restore(thrust);
     correction().move(thrust, PIN, plan);
 
     assertTrue(stored().ended());
@@ -207,8 +210,11 @@ class TakeBackTest {
     assertEquals(thrust, stored().at(PIN).orElseThrow().seq());
     assertEquals(
         List.of(
-            "moved here from cylinder 1, 12 mm below the deck, thrust axis because chip"
-                + " (A. Turner)"),
+            "moved here from cylinder 1, 12 mm below the deck, thrust axis by entry "
+                + ledger.headSeq()
+                + ": chip (A. Turner, "
+                + LATER.instant()
+                + ")"),
         stored().at(PIN).orElseThrow().reading().cautions());
   }
 
@@ -216,11 +222,72 @@ class TakeBackTest {
   void anAmendedTemperatureHoldsFromItsMomentOn() throws Exception {
     gaugeAll();
 
-    correction().amend(session.id(), 1.5, null, 24.5);
+    correction().amend(session.id(), new Change(1.5, null, 24.5, null));
 
     assertEquals(20.0, stored().stintAt(1).blockTempC());
     assertEquals(24.5, stored().stintAt(2).blockTempC());
     assertEquals(20.0, stored().stintAt(2).settingTempC());
+  }
+
+  @Test
+  void anAmendedTemperatureCarriesOverAResumptionThatToldNone() throws Exception {
+    gaugeAll();
+    long id = session.id();
+    ledger.append(new SessionResumed(id, 10, LATER.instant(), null, 23.0, "a line", "0"));
+
+    correction().amend(id, new Change(0, 21.0, 22.0, null));
+
+    assertEquals(22.0, stored().stintAt(5).blockTempC());
+    assertEquals(23.0, stored().stintAt(11).blockTempC(), "it was given its own");
+    assertEquals(21.0, stored().stintAt(11).settingTempC());
+  }
+
+  @Test
+  void ofTwoAmendmentsOfOneMomentTheLaterOneHoldsAndBothAreKept() throws Exception {
+    gaugeAll();
+
+    correction().amend(session.id(), new Change(0, 21.0, null, null));
+    correction().amend(session.id(), new Change(0, 22.0, null, null));
+
+    assertEquals(22.0, stored().stintAt(3).settingTempC());
+    assertEquals(
+        List.of(20.0, 21.0),
+        stored().amendments().stream().map(each -> each.before().settingTempC()).toList());
+  }
+
+  @Test
+  void aPlaceThatHasAReadingTakesNoSecondOne() throws Exception {
+    long pin = gaugeAll();
+    List<Position> plan = Plan.of(SmallJob.atOneDepth().job(), Measure.BORE, null);
+
+    refused(
+        THRUST.words() + " has a reading, entry " + (pin - 1) + "; take it back first",
+        () -> correction().move(pin, THRUST, plan));
+    refused(
+        "entry " + pin + " stands at " + PIN.words() + " already",
+        () -> correction().move(pin, PIN, plan));
+  }
+
+  @Test
+  void aSessionIsNotAmendedToWhatCannotBe() throws Exception {
+    gaugeAll();
+    long id = session.id();
+
+    refused(
+        "nothing to amend: name a temperature or a job",
+        () -> correction().amend(id, new Change(0, null, null, null)));
+    refused(
+        "the block's temperature of 451.0 °C lies outside -40.0 … 80.0 °C",
+        () -> correction().amend(id, new Change(0, null, 451.0, null)));
+    refused(
+        "the setting ring's temperature of NaN °C lies outside -40.0 … 80.0 °C",
+        () -> correction().amend(id, new Change(0, Double.NaN, null, null)));
+    refused(
+        "99.0 s is no moment of session " + id + ", which ends at 3.0 s",
+        () -> correction().amend(id, new Change(99, 21.0, null, null)));
+    refused(
+        "session " + id + " says just that already",
+        () -> correction().amend(id, new Change(0, 20.0, null, null)));
   }
 
   @Test
@@ -235,7 +302,7 @@ class TakeBackTest {
     refused(
         "entry " + pin + " cannot be moved to setting ring, opening check",
         () -> correction().move(pin, SettingCheck.OPENING, plan));
-    refused("entry 3 is no session", () -> correction().amend(3, 0, 20.0, null));
+    refused("entry 3 is no session", () -> correction().amend(3, new Change(0, 21.0, null, null)));
     refused(
         "a correction needs a reason and a name",
         () -> new Correction(ledger, " ", "A. Turner", LATER).takeBack(pin));

@@ -24,9 +24,10 @@ final class Foot extends VBox {
   private final Label state = Words.label("form-state", Styles.FORM_STATE);
   private final TextField file = new TextField();
   private final Button save = button("form-save", Text.JOBFORM_SAVE);
+  private final Button choose = button("form-choose-file", Text.JOBFORM_CHOOSE_FILE);
   private final Button leave = button("form-leave", Text.JOBFORM_LEAVE);
 
-  Foot(FormModel model, Runnable saving, Runnable leaving) {
+  Foot(FormModel model, Runnable saving, Runnable leaving, Runnable choosing) {
     this.model = model;
     getStyleClass().add(Styles.FORM_FOOT);
     Label label = Words.fixed(Text.JOBFORM_FILE.with(), Styles.FORM_LABEL);
@@ -36,10 +37,11 @@ final class Foot extends VBox {
     file.setAccessibleText(Text.JOBFORM_FILE.with());
     HBox.setHgrow(file, Priority.ALWAYS);
     save.setOnAction(pressed -> saving.run());
+    choose.setOnAction(pressed -> choosing.run());
     leave.setOnAction(pressed -> leaving.run());
     HBox.setHgrow(state, Priority.ALWAYS);
     HBox said = new HBox(sign, state);
-    HBox row = new HBox(label, file, save, leave);
+    HBox row = new HBox(label, file, choose, save, leave);
     said.getStyleClass().add(Styles.FORM_LINE);
     row.getStyleClass().add(Styles.FORM_LINE);
     getChildren().addAll(said, row);

@@ -1,6 +1,8 @@
 package boreledger.station.bench.jobform;
 
 import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.EngineDrawing;
+import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
@@ -33,10 +35,12 @@ final class FormPane extends VBox {
   private final Consumer<Path> saved;
   private final Runnable left;
   private final Path folder;
+  private final FileAsking files;
   private final Label title = Words.label("form-title", Styles.FORM_TITLE);
   private final FormPage page;
   private final Outline outline;
   private final Foot foot;
+  private final EngineDrawing engine = new EngineDrawing("form-engine");
   private final Asking asking = new Asking();
   private Subscription around = Subscription.EMPTY;
   private String offered = "";
@@ -44,6 +48,7 @@ final class FormPane extends VBox {
   /**
    * A form.
    *
+   * @param files asks for a file
    * @param file the file that is changed; null for a new job
    * @param folder where the file of a new job is offered
    */
@@ -52,6 +57,7 @@ final class FormPane extends VBox {
       FormSaving saving,
       Choices choices,
       Appearance appearance,
+      FileAsking files,
       Path file,
       Path folder,
       Consumer<Path> saved,
@@ -61,10 +67,11 @@ final class FormPane extends VBox {
     this.appearance = appearance;
     this.folder = folder;
     this.saved = saved;
+    this.files = files;
     this.left = left;
     page = new FormPage(model, choices);
     outline = new Outline(model, page::begin);
-    foot = new Foot(model, () -> save(false), this::leave);
+    foot = new Foot(model, () -> save(false), this::leave, this::choose);
     if (file != null) {
       foot.file().setText(file.toString());
     }
@@ -81,7 +88,9 @@ final class FormPane extends VBox {
     intro.setText(Text.JOBFORM_INTRO.with());
     VBox head = new VBox(title, intro);
     head.getStyleClass().add(Styles.FORM_HEAD);
-    HBox middle = new HBox(outline, page);
+    VBox side = new VBox(outline, engine);
+    VBox.setVgrow(engine, Priority.ALWAYS);
+    HBox middle = new HBox(side, page);
     middle.getStyleClass().add(Styles.FORM_MIDDLE);
     middle.setMinHeight(0);
     HBox.setHgrow(page, Priority.ALWAYS);
@@ -95,6 +104,7 @@ final class FormPane extends VBox {
         name.isBlank() ? Text.JOBFORM_TITLE_NEW.with() : Text.JOBFORM_TITLE_EDIT.with(name));
     offer(name);
     page.refresh();
+    EngineOfDraft.show(model.draft(), engine);
     outline.refresh();
     foot.refresh();
   }
@@ -105,6 +115,21 @@ final class FormPane extends VBox {
       offered = name.isBlank() ? "" : folder.resolve(JobFileName.of(name)).toString();
       foot.file().setText(offered);
     }
+  }
+
+  /** Where the file goes, by the system's own window, in the folder of the file named now. */
+  private void choose() {
+    Path named = FormSaving.path(foot.file().getText()).orElse(folder.resolve("my.job.toml"));
+    FileAsking.Wish wish =
+        new FileAsking.Wish(
+            Text.JOBFORM_CHOOSE_FILE.with(),
+            named.getParent(),
+            named.getFileName().toString(),
+            Text.START_JOB_FILES.with(),
+            ".job.toml");
+    files
+        .toSave(wish, getScene().getWindow())
+        .ifPresent(chosen -> foot.file().setText(chosen.toString()));
   }
 
   private void joined(Scene scene) {

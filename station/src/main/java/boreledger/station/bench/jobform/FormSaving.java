@@ -11,6 +11,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Saves a draft's text, and asks before anything that a person may want back is replaced. */
 final class FormSaving {
@@ -61,6 +62,17 @@ final class FormSaving {
       return new Outcome.Failed(Text.JOBFORM_FILE_DENIED.with(fileName.strip()));
     } catch (FileProblem | IOException e) {
       return new Outcome.Failed(Text.JOBFORM_FILE_FAILED.with(e.toString()));
+    }
+  }
+
+  /** The file that is named, if it can be one. */
+  static Optional<Path> path(String fileName) {
+    try {
+      return fileName.isBlank() || Path.of(fileName.strip()).getFileName() == null
+          ? Optional.empty()
+          : Optional.of(Path.of(fileName.strip()).toAbsolutePath().normalize());
+    } catch (InvalidPathException e) {
+      return Optional.empty();
     }
   }
 

@@ -4,6 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.StrictToml;
 import boreledger.drivers.file.TextFile;
 import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
@@ -38,11 +39,17 @@ public final class JobForm extends StackPane {
    *     started, a folder for a new job in it
    * @param tables what materials and rules are chosen from, and what jobs are held against
    * @param appearance the unit that lengths are shown and typed in
+   * @param files asks for a file
    * @param saved told the file each time it was saved
    * @param cancelled called when a person leaves without saving
    */
   public JobForm(
-      Path file, Tables tables, Appearance appearance, Consumer<Path> saved, Runnable cancelled) {
+      Path file,
+      Tables tables,
+      Appearance appearance,
+      FileAsking files,
+      Consumer<Path> saved,
+      Runnable cancelled) {
     this.cancelled = cancelled;
     setId("job-form");
     setMinSize(0, 0);
@@ -62,6 +69,7 @@ public final class JobForm extends StackPane {
               new FormSaving(isNew ? null : file, isNew ? null : text.text()),
               new Choices(tables),
               appearance,
+              files,
               isNew ? null : file,
               folder,
               saved,

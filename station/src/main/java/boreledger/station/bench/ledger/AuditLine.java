@@ -33,8 +33,7 @@ public record AuditLine(Kind kind, String words) {
     List<AuditLine> lines = new ArrayList<>();
     add(Kind.FINDING, report.findings(), report.findingsInAll(), lines);
     add(Kind.NOTICE, report.notices(), report.noticesInAll(), lines);
-    AuditReport bare = without(report);
-    AuditText.of(bare)
+    AuditText.of(report.withoutRemarks())
         .lines()
         .skip(1)
         .filter(line -> !line.isBlank())
@@ -54,25 +53,5 @@ public record AuditLine(Kind kind, String words) {
       String rest = Long.toString(inAll - remarks.size());
       lines.add(new AuditLine(kind, Text.LEDGER_REMARKS_MORE.with(rest)));
     }
-  }
-
-  /** The same report without its findings and notices, which have lines of their own. */
-  private static AuditReport without(AuditReport report) {
-    return new AuditReport(
-        report.entries(),
-        report.intact(),
-        List.of(),
-        0,
-        List.of(),
-        0,
-        report.recomputed(),
-        report.differing(),
-        report.resultsOf(),
-        report.head(),
-        report.seals(),
-        report.takenBack(),
-        report.programs(),
-        report.program(),
-        report.seconds());
   }
 }

@@ -10,6 +10,8 @@ public final class Sign extends Region {
     NONE("sign-none"),
     /** Taken, kept, done. */
     TAKEN("sign-taken"),
+    /** Taken, and given back. */
+    TAKEN_BACK("sign-taken-back"),
     /** Refused, beyond, broken. */
     REFUSED("sign-refused"),
     /** Waits for an answer. */

@@ -70,6 +70,12 @@ public final class Styles {
   public static final String ANSWER = "answer";
   public static final String QUESTION_WORDS = "question-words";
 
+  public static final String NOTICES = "notices";
+  public static final String NOTICE = "notice";
+  public static final String NOTICE_CAUTION = "notice-caution";
+
+  public static final String PROGRESS_TOLD = "progress-told";
+  public static final String PROGRESS_LEFT = "progress-left";
   public static final String PROGRESS_WORDS = "progress-words";
   public static final String PARTS = "parts";
   public static final String PARTS_DENSE = "parts-dense";
@@ -106,6 +112,8 @@ public final class Styles {
   public static final String JOB_NAME = "job-name";
   public static final String HEARD = "heard";
   public static final String FOOT = "foot";
+  public static final String LESSON_COLUMN = "lesson-column";
+  public static final String ENGINE = "engine";
   public static final String MAIN_BUTTON = "main-button";
   public static final String CHECK = "check";
   public static final String BUDGET = "budget";

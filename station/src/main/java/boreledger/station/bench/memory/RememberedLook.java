@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import javafx.beans.property.BooleanProperty;
 import javafx.stage.Stage;
 
 /** The window's look and place, as they were last time. */
@@ -42,6 +43,12 @@ public final class RememberedLook {
         .language()
         .addListener((wanted, before, chosen) -> memory.put(LANGUAGE, chosen.name()));
     memory.get(FULL).map(Boolean::valueOf).ifPresent(appearance.full()::set);
+  }
+
+  /** Gives a switch what is remembered under a key, and remembers it whenever it is changed. */
+  public void rememberUnder(String key, BooleanProperty value) {
+    memory.get(key).map(Boolean::valueOf).ifPresent(value::set);
+    value.subscribe((before, now) -> memory.put(key, Boolean.toString(now)));
   }
 
   /**

@@ -1,20 +1,15 @@
 package boreledger.station.bench.model;
 
-import boreledger.drivers.decoder.Sample;
-import boreledger.drivers.profile.PickSpec;
-import boreledger.station.bench.tone.Tones;
 import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
-import boreledger.station.session.Plausible;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.DoubleSupplier;
 import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 
 /**
  * The bench without its screen: takes what a gauging run tells and keeps {@link Shown} what a
@@ -26,19 +21,19 @@ import javafx.beans.property.SimpleBooleanProperty;
  */
 public final class BenchModel {
   private final HeldAnswers answers;
-  private final Tones tones;
+  private final Ear ear;
   private final DoubleSupplier clockS;
   private final Executor screen;
   private final Mailbox mailbox;
   private final ResultsFeed results;
   private final Shown shown = new Shown();
-  private final BooleanProperty muted = new SimpleBooleanProperty(false);
+  private final Notices notices;
 
   private DisplayUnit shownUnit;
   private Sitting sitting;
-  private LineWatch line;
-  private TraceRecorder trace;
-  private Sample lastSample;
+  private Hearing hearing;
+  private Besides besides;
+  private Pace pace;
   private Outcome.Held held;
   private Ending ending;
   private String whyOver = "";
@@ -53,7 +48,8 @@ public final class BenchModel {
   public BenchModel(
       BenchServices services, Executor screen, Executor background, DoubleSupplier clockS) {
     this.answers = services.answers();
-    this.tones = services.tones();
+    this.ear = new Ear(services.tones(), services.voice());
+    this.notices = new Notices(shown, ear);
     this.clockS = clockS;
     this.screen = screen;
     this.mailbox = new Mailbox(screen, this::read);
@@ -77,6 +73,15 @@ public final class BenchModel {
     screen.execute(() -> failed(why));
   }
 
+  /**
+   * Tells, from any thread, what does not work although the gauging goes on, such as speech.
+   *
+   * @param what one plain sentence without its full stop
+   */
+  public void caution(String what) {
+    screen.execute(() -> notices.cautioned(what));
+  }
+
   /** What is to be seen. */
   public Shown shown() {
     return shown;
@@ -84,7 +89,12 @@ public final class BenchModel {
 
   /** Whether the tones are switched off. */
   public BooleanProperty mutedProperty() {
-    return muted;
+    return ear.muted();
+  }
+
+  /** Whether the next place, and what asks for attention, is said aloud. */
+  public BooleanProperty spokenProperty() {
+    return ear.spoken();
   }
 
   /** Asks what the readings mean, whether or not anything is being gauged. */
@@ -148,20 +158,30 @@ public final class BenchModel {
     showLine();
   }
 
-  /** Whether more than the live value changed. */
+  /** Whether more than the live values changed. */
   private boolean read(GaugingEvent event) {
     if (event instanceof GaugingEvent.Began began) {
       begin(began);
     } else if (sitting == null) {
       throw new IllegalStateException("a session begins before anything else is said of it");
     } else if (event instanceof GaugingEvent.Live live) {
-      lastSample = live.sample();
-      line.sampled(clockS.getAsDouble());
-      trace.add(lastSample);
+      hearing.sampled(live.sample(), clockS.getAsDouble());
       return false;
     } else if (event instanceof GaugingEvent.Said said) {
       sitting = sitting.at(said.progress());
       say(said.outcome());
+    } else if (event instanceof GaugingEvent.Noticed noticed) {
+      notices.cautioned(noticed.what());
+    } else if (event instanceof GaugingEvent.LineGone gone) {
+      lineGone(gone);
+    } else if (event instanceof GaugingEvent.LineBack back) {
+      lineBack(back);
+    } else if (event instanceof GaugingEvent.Beside beside) {
+      boolean changed = besides.heard(beside);
+      if (changed) {
+        results.ask();
+      }
+      return changed;
     } else if (event instanceof GaugingEvent.Over over) {
       sitting = sitting.at(over.progress());
       end(over.ending());
@@ -169,16 +189,45 @@ public final class BenchModel {
     return true;
   }
 
+  private void begin(GaugingEvent.Began began) {
+    sitting = Sitting.of(began, shownUnit);
+    hearing = new Hearing(began, mm -> Saying.value(sitting, mm));
+    besides = new Besides(ear);
+    pace = Pace.none();
+    ending = null;
+    whyOver = "";
+    ask(null);
+    shown.saying.set(Saying.none());
+    notices.clear();
+    results.ask();
+    ear.say(Spoken.next(sitting));
+  }
+
+  private void lineGone(GaugingEvent.LineGone gone) {
+    sitting = sitting.at(gone.progress());
+    hearing.line().gone(true);
+    pace = pace.broken();
+    notices.told(gone);
+  }
+
+  private void lineBack(GaugingEvent.LineBack back) {
+    sitting = sitting.at(back.progress());
+    hearing.line().gone(false);
+    notices.told(back);
+  }
+
   private void end(Ending how) {
     ending = how;
-    line.over(how);
+    hearing.line().over(how);
     ask(null);
+    notices.over();
     results.ask();
   }
 
   private void failed(String why) {
     shown.saying.set(Saying.failed(why));
-    sound(tones::lookAtMe);
+    ear.lookAtMe();
+    ear.say(Spoken.of(List.of(shown.saying.get().words())));
     if (sitting != null) {
       whyOver = why;
       end(ending == null ? Ending.STOPPED : ending);
@@ -187,51 +236,49 @@ public final class BenchModel {
     }
   }
 
-  private void begin(GaugingEvent.Began began) {
-    sitting = Sitting.of(began, shownUnit);
-    line = new LineWatch(began.start().line(), began.lineNotes());
-    Plausible plausible = began.start().plausible();
-    trace =
-        new TraceRecorder(plausible.lowMm(), plausible.highMm(), mm -> Saying.value(sitting, mm));
-    lastSample = null;
-    ending = null;
-    whyOver = "";
-    ask(null);
-    shown.saying.set(Saying.none());
-    results.ask();
-  }
-
   private void say(Outcome outcome) {
-    trace.restart();
-    shown.saying.set(Saying.of(sitting, outcome));
+    hearing.restart();
+    Saying saying = Saying.of(sitting, outcome);
+    shown.saying.set(saying);
     if (outcome instanceof Outcome.Taken taken) {
-      ask(null);
-      sitting = sitting.taking(taken.position(), taken.valueMm());
-      results.ask();
-      sound(tones::taken);
-      return;
+      taken(taken);
     } else if (outcome instanceof Outcome.Refused refused) {
       // A held value still waits for its answer: noise on the line must not take it away.
-      line.refused(refused.why());
+      hearing.line().refused(refused.why());
+      ear.lookAtMe();
     } else if (outcome instanceof Outcome.Held waiting) {
-      line.refused(waiting.why());
+      hearing.line().refused(waiting.why());
       ask(waiting);
+      ear.lookAtMe();
+      Question question = shown.question.get();
+      ear.say(Spoken.of(List.of(question.words(), question.why())));
     } else if (outcome instanceof Outcome.TakenBack back) {
-      ask(null);
       sitting = sitting.takingBack(back.position());
-      results.ask();
+      changed(saying, ear::takenBack);
     } else if (outcome instanceof Outcome.Restored restored) {
-      ask(null);
       sitting = sitting.taking(restored.position(), restored.valueMm());
-      results.ask();
+      changed(saying, ear::taken);
     }
-    sound(tones::lookAtMe);
   }
 
-  private void sound(Runnable tone) {
-    if (!muted.get()) {
-      tone.run();
+  private void taken(Outcome.Taken taken) {
+    ask(null);
+    sitting = sitting.taking(taken.position(), taken.valueMm());
+    pace = pace.reading(clockS.getAsDouble());
+    if (taken.cautions().isEmpty()) {
+      notices.clear();
     }
+    results.ask();
+    ear.taken();
+    ear.say(Spoken.after(sitting, taken.cautions().stream().map(Text.CAUTION::with).toList()));
+  }
+
+  /** A reading that was there already counts no more, or again. */
+  private void changed(Saying saying, Runnable tone) {
+    ask(null);
+    results.ask();
+    tone.run();
+    ear.say(Spoken.after(sitting, List.of(saying.words())));
   }
 
   private void ask(Outcome.Held waiting) {
@@ -263,18 +310,12 @@ public final class BenchModel {
     shown.block.set(BlockPicture.of(sitting));
     shown.section.set(SectionPicture.of(sitting));
     shown.grid.set(new GridBuilder(sitting).grid());
-    shown.progress.set(PlanProgress.of(sitting));
+    shown.progress.set(PlanProgress.of(sitting, pace));
     shown.closing.set(ending == null ? null : Closing.of(sitting, ending, whyOver));
   }
 
   private void showLine() {
-    double nowS = clockS.getAsDouble();
-    shown.line.set(line.health(nowS));
-    boolean rocks = sitting.start().gauge().pick() instanceof PickSpec.Rock;
-    shown.trace.set(rocks ? trace.trace() : null);
-    shown.live.set(
-        lastSample == null
-            ? LiveValue.none(sitting.lengths())
-            : LiveValue.of(sitting, lastSample, line.ageS(nowS)));
+    hearing.show(sitting, clockS.getAsDouble(), shown);
+    shown.besides.set(besides.shown(shownUnit));
   }
 }

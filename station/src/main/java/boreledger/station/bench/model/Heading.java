@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.words.Text;
+import boreledger.station.session.SessionStart;
 import java.util.Objects;
 
 /**
@@ -16,18 +17,19 @@ public record Heading(String job, String gauged, String gauge) {
   }
 
   static Heading of(Sitting sitting) {
-    String what = gauged(sitting);
+    String what = gauged(sitting.start());
     return new Heading(
         sitting.job().name(),
         sitting.resumed() ? Text.HEADING_RESUMED.with(what) : what,
         Objects.requireNonNullElse(sitting.start().gauge().name(), ""));
   }
 
-  private static String gauged(Sitting sitting) {
-    return switch (sitting.measure()) {
+  /** What a session gauges, such as {@code End gaps, top ring}. */
+  static String gauged(SessionStart start) {
+    return switch (start.measure()) {
       case BORE -> Text.MEASURE_BORE.with();
-      case GAP -> Text.MEASURE_GAP.with(sitting.start().ring().name());
-      case RING_DEPTH -> Text.MEASURE_RING_DEPTH.with(sitting.start().ring().name());
+      case GAP -> Text.MEASURE_GAP.with(start.ring().name());
+      case RING_DEPTH -> Text.MEASURE_RING_DEPTH.with(start.ring().name());
     };
   }
 }

@@ -20,6 +20,8 @@ public record LineHealth(State state, String source, String words, String refuse
     RECEIVING,
     /** No sample for a while; for many gauges that is nothing unusual. */
     QUIET,
+    /** It went away and is waited for. */
+    GONE,
     /** It has no more to give, or the session was stopped. */
     ENDED,
     /** It broke. */

@@ -11,6 +11,7 @@ final class LineWatch {
   private Double lastSampleS;
   private int refused;
   private String lastReason;
+  private boolean gone;
   private Ending ending;
 
   /**
@@ -24,6 +25,11 @@ final class LineWatch {
 
   void sampled(double nowS) {
     lastSampleS = nowS;
+  }
+
+  /** The line went away, or is there again. */
+  void gone(boolean now) {
+    gone = now;
   }
 
   void refused(String why) {
@@ -53,6 +59,8 @@ final class LineWatch {
       return State.BROKE;
     } else if (ending != null) {
       return State.ENDED;
+    } else if (gone) {
+      return State.GONE;
     } else if (lastSampleS == null) {
       return State.WAITING;
     }
@@ -68,6 +76,7 @@ final class LineWatch {
       };
     }
     return switch (state(nowS)) {
+      case GONE -> Text.LINE_GONE.with();
       case WAITING -> Text.LINE_WAITING.with();
       case RECEIVING -> Text.LINE_RECEIVING.with();
       default -> Text.LINE_QUIET.with(Age.words(ageS(nowS)));

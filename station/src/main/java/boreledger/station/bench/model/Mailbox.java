@@ -32,8 +32,8 @@ final class Mailbox {
   }
 
   private synchronized boolean add(GaugingEvent event) {
-    if (event instanceof GaugingEvent.Live) {
-      if (live >= MOST_LIVE && waiting.peekLast() instanceof GaugingEvent.Live) {
+    if (isLive(event)) {
+      if (live >= MOST_LIVE && !waiting.isEmpty() && isLive(waiting.peekLast())) {
         waiting.removeLast();
       } else {
         live++;
@@ -43,6 +43,11 @@ final class Mailbox {
     boolean call = !called;
     called = true;
     return call;
+  }
+
+  private static boolean isLive(GaugingEvent event) {
+    return event instanceof GaugingEvent.Live
+        || event instanceof GaugingEvent.Beside beside && isLive(beside.event());
   }
 
   private void handOver() {

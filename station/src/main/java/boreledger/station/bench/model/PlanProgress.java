@@ -11,9 +11,11 @@ import java.util.List;
  * How far the plan is.
  *
  * @param words such as {@code 7 of 20 readings}
+ * @param left about how long the rest will take, such as {@code about 12 min left}; empty when that
+ *     is not known, or nothing is left
  * @param parts the setting checks, then every cylinder
  */
-public record PlanProgress(String words, List<Part> parts) {
+public record PlanProgress(String words, String left, List<Part> parts) {
   /**
    * One part of the plan.
    *
@@ -34,10 +36,10 @@ public record PlanProgress(String words, List<Part> parts) {
   }
 
   static PlanProgress none() {
-    return new PlanProgress("", List.of());
+    return new PlanProgress("", "", List.of());
   }
 
-  static PlanProgress of(Sitting sitting) {
+  static PlanProgress of(Sitting sitting, Pace pace) {
     Progress progress = sitting.progress();
     List<Part> parts = new ArrayList<>();
     List<Position> checks = sitting.plan().stream().filter(SettingCheck.class::isInstance).toList();
@@ -52,7 +54,9 @@ public record PlanProgress(String words, List<Part> parts) {
     String words =
         Text.PROGRESS_WORDS.with(
             Integer.toString(progress.done()), Integer.toString(progress.planned()));
-    return new PlanProgress(words, parts);
+    int open = progress.planned() - progress.done();
+    String left = open == 0 ? "" : TimeLeft.words(pace.leftS(open));
+    return new PlanProgress(words, left, parts);
   }
 
   private static Part part(Sitting sitting, String label, List<Position> positions, boolean now) {

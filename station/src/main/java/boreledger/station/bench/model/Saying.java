@@ -1,7 +1,10 @@
 package boreledger.station.bench.model;
 
+import boreledger.drivers.profile.Reads;
+import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.session.Outcome;
+import boreledger.station.session.SessionStart;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -17,6 +20,8 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     NONE,
     /** A reading was taken. */
     TAKEN,
+    /** A reading does not count any more. */
+    TAKEN_BACK,
     /** Something became no reading. */
     NOT_TAKEN,
     /** A value waits for an answer, or was left. */
@@ -46,7 +51,7 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     } else if (outcome instanceof Outcome.TakenBack back) {
       String place = Place.brief(sitting.lengths(), back.position());
       String words = Text.SAID_TAKEN_BACK.with(place, value(sitting, back.valueMm()));
-      return new Saying(Kind.NOT_TAKEN, words, List.of());
+      return new Saying(Kind.TAKEN_BACK, words, List.of());
     } else if (outcome instanceof Outcome.Restored restored) {
       String place = Place.brief(sitting.lengths(), restored.position());
       String words = Text.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
@@ -73,9 +78,14 @@ public record Saying(Kind kind, String words, List<String> cautions) {
 
   /** A value as the gauge gave it: deviations with their sign. */
   static String value(Sitting sitting, double valueMm) {
-    return sitting.readsDeviation()
-        ? sitting.lengths().deviation(valueMm)
-        : sitting.lengths().size(valueMm);
+    return value(sitting.start(), sitting.lengths(), valueMm);
+  }
+
+  /** A value as the gauge of a session gave it. */
+  static String value(SessionStart start, Lengths lengths, double valueMm) {
+    return start.gauge().reads() == Reads.DEVIATION
+        ? lengths.deviation(valueMm)
+        : lengths.size(valueMm);
   }
 
   private static Saying held(Sitting sitting, Outcome.Held held, Text text) {

@@ -3,6 +3,7 @@ package boreledger.station.bench.model;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.JobResults;
+import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -22,6 +23,8 @@ public final class Shown {
       new ReadOnlyObjectWrapper<>(PlanProgress.none());
   final ReadOnlyObjectWrapper<LineHealth> line = new ReadOnlyObjectWrapper<>(LineHealth.none());
   final ReadOnlyObjectWrapper<Saying> saying = new ReadOnlyObjectWrapper<>(Saying.none());
+  final ReadOnlyObjectWrapper<Notice> notice = new ReadOnlyObjectWrapper<>();
+  final ReadOnlyObjectWrapper<List<Beside>> besides = new ReadOnlyObjectWrapper<>(List.of());
   final ReadOnlyObjectWrapper<Question> question = new ReadOnlyObjectWrapper<>();
   final ReadOnlyObjectWrapper<Closing> closing = new ReadOnlyObjectWrapper<>();
   final ReadOnlyObjectWrapper<JobResults> results = new ReadOnlyObjectWrapper<>();
@@ -76,6 +79,16 @@ public final class Shown {
   /** The last thing that happened. */
   public ReadOnlyObjectProperty<Saying> saying() {
     return saying.getReadOnlyProperty();
+  }
+
+  /** What a person should know of the line or the machine; null when nothing. */
+  public ReadOnlyObjectProperty<Notice> notice() {
+    return notice.getReadOnlyProperty();
+  }
+
+  /** The further gauges of the run; often empty. */
+  public ReadOnlyObjectProperty<List<Beside>> besides() {
+    return besides.getReadOnlyProperty();
   }
 
   /** A held value that waits for an answer; null when none does. */

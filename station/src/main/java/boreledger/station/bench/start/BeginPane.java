@@ -3,10 +3,14 @@ package boreledger.station.bench.start;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 /** The button that begins, and what stands in the way. */
 final class BeginPane extends HBox {
@@ -19,8 +23,27 @@ final class BeginPane extends HBox {
     begin.setOnAction(pressed -> model.begin());
     Label problem = Words.label("start-problem", Styles.PROBLEM);
     problem.textProperty().bind(model.problem());
-    problem.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(problem, Priority.ALWAYS);
-    getChildren().addAll(problem, begin);
+    Label goes = Words.label("start-going", Styles.MUTED);
+    goes.setText(Text.START_GOES_ON.with());
+    Button stop = new Button(Text.START_STOP.with());
+    stop.setId("stop-gauging");
+    stop.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    stop.setOnAction(pressed -> model.stopGauging());
+    begin.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+    show(stop, model.going().going());
+    show(goes, model.going().going());
+    show(problem, model.problem().map(words -> !words.isEmpty()));
+    VBox said = new VBox(problem, goes);
+    said.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    getChildren().addAll(said, stop, begin);
+  }
+
+  private static void show(Node node, ObservableValue<Boolean> isShown) {
+    isShown.subscribe(
+        shown -> {
+          node.setVisible(shown);
+          node.setManaged(shown);
+        });
   }
 }

@@ -1,10 +1,11 @@
 package boreledger.station.bench.start;
 
 import boreledger.station.bench.look.Card;
+import boreledger.station.bench.look.EngineDrawing;
+import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
-import java.io.File;
 import java.nio.file.Path;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
@@ -12,7 +13,6 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 
 /** The job: the one that is open, others of late, and the invented engine to practise on. */
 final class JobPane extends Card {
@@ -20,10 +20,13 @@ final class JobPane extends Card {
   private final Label name = Words.label("start-job", Styles.JOB_NAME);
   private final VBox details = new VBox();
   private final VBox recent = new VBox();
+  private final EngineDrawing engine = new EngineDrawing("start-engine");
+  private final FileAsking files;
 
-  JobPane(StartModel model) {
+  JobPane(StartModel model, FileAsking files) {
     super(Text.START_JOB.with());
     this.model = model;
+    this.files = files;
     Button open = new Button(Text.START_OPEN_JOB.with());
     open.setId("open-job");
     open.setOnAction(pressed -> choose());
@@ -45,7 +48,7 @@ final class JobPane extends Card {
     recent.getStyleClass().add(Styles.FIELD);
     Label first = Words.label(null, Styles.MUTED);
     first.setText(Text.START_PRACTISE_WHY.with());
-    getChildren().addAll(name, details, buttons, recent, first, practise);
+    getChildren().addAll(name, engine, details, buttons, recent, first, practise);
     model.job().subscribe(this::show);
     model.recent().addListener((ListChangeListener<Path>) change -> showRecent());
     showRecent();
@@ -54,7 +57,10 @@ final class JobPane extends Card {
   private void show(JobCard card) {
     name.setText(card == null ? Text.START_NO_JOB.with() : card.name());
     details.getChildren().clear();
+    engine.setVisible(card != null);
+    engine.setManaged(card != null);
     if (card != null) {
+      engine.show(card.job().engine().arrangement(), card.job().engine().cylinders());
       card.details().forEach(line -> details.getChildren().add(words(line)));
       details.getChildren().add(muted(Text.START_JOB_FILE.with(card.file().toString())));
       details.getChildren().add(muted(Text.START_LEDGER.with(model.ledger().toString())));
@@ -76,15 +82,14 @@ final class JobPane extends Card {
   }
 
   private void choose() {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle(Text.START_OPEN_JOB.with());
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter(Text.START_JOB_FILES.with(), "*.job.toml"));
-    File chosen = chooser.showOpenDialog(getScene().getWindow());
-    if (chosen != null) {
-      model.open(chosen.toPath());
-    }
+    FileAsking.Wish wish =
+        new FileAsking.Wish(
+            Text.START_OPEN_JOB.with(),
+            model.folder(),
+            "",
+            Text.START_JOB_FILES.with(),
+            ".job.toml");
+    files.toOpen(wish, getScene().getWindow()).ifPresent(model::open);
   }
 
   private static Label words(String sentence) {

@@ -2,11 +2,11 @@ package boreledger.station.bench.start;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.drivers.file.FileProblem;
-import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.app.Folders;
 import boreledger.station.app.LiveChoice;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.app.Workshop;
+import boreledger.station.bench.lesson.LessonModel;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
@@ -14,15 +14,14 @@ import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
 import boreledger.station.table.Tables;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -32,8 +31,6 @@ import javafx.collections.ObservableList;
 /** What is chosen before gauging begins. It belongs to the screen's thread. */
 public final class StartModel {
   private static final String JOBS = "job";
-  private static final String PROFILES = "gauge";
-  private static final String PORT = "port";
 
   private final StartServices services;
   private final Surroundings around;
@@ -47,11 +44,11 @@ public final class StartModel {
   private final ObjectProperty<Measure> measure = new SimpleObjectProperty<>(Measure.BORE);
   private final ObservableList<String> rings = FXCollections.observableArrayList();
   private final StringProperty ring = new SimpleStringProperty();
-  private final BooleanProperty practising = new SimpleBooleanProperty(true);
-  private final ObservableList<PortIdentity> ports = FXCollections.observableArrayList();
-  private final StringProperty port = new SimpleStringProperty("");
-  private final ObservableList<ProfileChoice> profiles = FXCollections.observableArrayList();
-  private final ObjectProperty<ProfileChoice> profile = new SimpleObjectProperty<>();
+  private final ReadOnlyBooleanWrapper teaching = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyStringWrapper taught = new ReadOnlyStringWrapper("");
+  private final GaugeChoice gauge;
+  private final Going going;
+  private final LessonModel lesson;
   private final StringProperty settingTemp = new SimpleStringProperty("");
   private final StringProperty blockTemp = new SimpleStringProperty("");
   private final Trial trial;
@@ -76,12 +73,9 @@ public final class StartModel {
     this.practicePace = practicePace;
     this.trial = new Trial(services, around);
     recent.setAll(memory.recent(JOBS));
-    profiles.setAll(ProfileChoice.builtIn());
-    for (Path file : memory.recent(PROFILES)) {
-      profiles.add(ProfileChoice.file(file));
-    }
-    profile.set(profiles.get(0));
-    memory.get(PORT).ifPresent(port::set);
+    gauge = new GaugeChoice(services, around, memory);
+    going = new Going(services, around);
+    lesson = new LessonModel(services, around, gauge.port(), this::taught);
   }
 
   /** Opens a job file; what is wrong with it is told. */
@@ -107,31 +101,9 @@ public final class StartModel {
     begin(request);
   }
 
-  /** Looks which ports there are. */
-  public void lookForPorts() {
-    around
-        .background()
-        .execute(
-            () -> {
-              List<PortIdentity> found = services.ports();
-              around.screen().execute(() -> ports.setAll(found));
-            });
-  }
-
-  /** Takes a profile from a file of the person's own. */
-  public void takeProfile(Path file) {
-    ProfileChoice choice = ProfileChoice.file(file);
-    if (!profiles.contains(choice)) {
-      profiles.add(choice);
-    }
-    profile.set(choice);
-  }
-
   /** Makes a new job in a form. */
   public void newJob() {
-    Path folder =
-        recent.isEmpty() ? Path.of(System.getProperty("user.home")) : recent.get(0).getParent();
-    edit(folder);
+    edit(folder());
   }
 
   /** Changes the open job in a form; does nothing while none is open. */
@@ -150,6 +122,35 @@ public final class StartModel {
   /** The form was left. */
   void left() {
     editing.set(null);
+  }
+
+  /** Stops what is being gauged. */
+  public void stopGauging() {
+    problem.set("");
+    going.stop();
+  }
+
+  /** The folder where the person's own jobs are. */
+  public Path folder() {
+    return Folders.ofJobs(recent);
+  }
+
+  /** Teaches a gauge that no profile fits. */
+  public void teach() {
+    trial.stop();
+    taught.set("");
+    teaching.set(true);
+  }
+
+  /** The lesson was left. */
+  void leftLesson() {
+    teaching.set(false);
+  }
+
+  private void taught(Path file) {
+    gauge.taught(file);
+    taught.set(Text.START_TAUGHT.with(file.getFileName().toString()));
+    teaching.set(false);
   }
 
   /** Begins to gauge what is chosen; what stands in the way is told. */
@@ -206,29 +207,29 @@ public final class StartModel {
     return ring;
   }
 
-  /** Whether to practise without a gauge. */
-  public BooleanProperty practising() {
-    return practising;
+  /** Which gauge. */
+  public GaugeChoice gauge() {
+    return gauge;
   }
 
-  /** The ports there were when last looked. */
-  public ObservableList<PortIdentity> ports() {
-    return FXCollections.unmodifiableObservableList(ports);
+  /** Whether a gauge is being taught. */
+  public ReadOnlyBooleanProperty teaching() {
+    return teaching.getReadOnlyProperty();
   }
 
-  /** The port's path, as chosen or typed. */
-  public StringProperty port() {
-    return port;
+  /** The lesson. */
+  public LessonModel lesson() {
+    return lesson;
   }
 
-  /** The gauge profiles to choose from. */
-  public ObservableList<ProfileChoice> profiles() {
-    return FXCollections.unmodifiableObservableList(profiles);
+  /** What came of the last lesson, in words; empty when nothing did. */
+  public ReadOnlyStringProperty taught() {
+    return taught.getReadOnlyProperty();
   }
 
-  /** The gauge's profile. */
-  public ObjectProperty<ProfileChoice> profile() {
-    return profile;
+  /** What is being gauged meanwhile. */
+  public Going going() {
+    return going;
   }
 
   /** The setting ring's temperature, as typed. */
@@ -288,7 +289,7 @@ public final class StartModel {
       return Optional.of(Text.START_NEEDS_JOB.with());
     } else if (measure.get() != Measure.BORE && ring.get() == null) {
       return Optional.of(Text.START_NEEDS_RING.with());
-    } else if (!practising.get() && port.get().isBlank()) {
+    } else if (!gauge.practising().get() && gauge.port().get().isBlank()) {
       return Optional.of(Text.START_NEEDS_PORT.with());
     }
     return new Temperature(settingTemp.get())
@@ -299,9 +300,9 @@ public final class StartModel {
   private LiveRequest request() {
     return new LiveRequest(
         job.get().file(),
-        practising.get()
+        gauge.practising().get()
             ? new LiveChoice.Practice(1, practicePace)
-            : new LiveChoice.Gauge(profile.get().gauge(), port.get().strip(), true),
+            : new LiveChoice.Gauge(gauge.profile().get().gauge(), gauge.port().get().strip(), true),
         measure.get(),
         measure.get() == Measure.BORE ? null : ring.get(),
         new Temperature(settingTemp.get()).degC(),
@@ -312,28 +313,31 @@ public final class StartModel {
 
   private void begin(LiveRequest request) {
     trial.stop();
-    remember(request);
+    gauge.remember(request.listening());
     around.workshop().set(new Workshop(request.ledger()));
     around.background().execute(() -> beginInBackground(request));
-  }
-
-  private void remember(LiveRequest request) {
-    if (request.listening() instanceof LiveChoice.Gauge gauge) {
-      memory.put(PORT, gauge.port());
-      if (gauge.gauge().getNameCount() > 1) {
-        memory.used(PROFILES, gauge.gauge());
-      }
-    }
   }
 
   private void beginInBackground(LiveRequest request) {
     try {
       services.begin(request);
-      around.screen().execute(() -> around.go().accept(benchRoom));
+      around
+          .screen()
+          .execute(
+              () -> {
+                going.look();
+                around.go().accept(benchRoom);
+              });
     } catch (RuntimeException e) {
       throw e;
     } catch (Exception e) {
-      around.screen().execute(() -> problem.set(e.getMessage()));
+      around
+          .screen()
+          .execute(
+              () -> {
+                going.look();
+                problem.set(e.getMessage());
+              });
     }
   }
 }

@@ -1,7 +1,10 @@
 package boreledger.station.bench.start;
 
 import boreledger.station.bench.jobform.JobForm;
+import boreledger.station.bench.lesson.LessonPane;
 import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.look.FileAsking;
+import boreledger.station.bench.look.FileWindows;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
@@ -24,8 +27,17 @@ public final class StartRoom {
 
   private StartRoom() {}
 
-  /** The room of a model. */
+  /** The room of a model, which asks for files by the system's own window. */
   public static Room of(StartModel model, Appearance appearance) {
+    return of(model, appearance, new FileWindows());
+  }
+
+  /**
+   * The room of a model.
+   *
+   * @param files asks for files
+   */
+  public static Room of(StartModel model, Appearance appearance, FileAsking files) {
     GridPane cards = new GridPane();
     cards.getStyleClass().add(Styles.CARDS);
     for (int i = 0; i < CARDS; i++) {
@@ -33,9 +45,9 @@ public final class StartRoom {
       column.setPercentWidth(100.0 / CARDS);
       cards.getColumnConstraints().add(column);
     }
-    cards.add(new JobPane(model), 0, 0);
+    cards.add(new JobPane(model, files), 0, 0);
     cards.add(new MeasurePane(model), 1, 0);
-    cards.add(new GaugePane(model), 2, 0);
+    cards.add(new GaugePane(model, files), 2, 0);
     ScrollPane scroll = new ScrollPane(cards);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -46,21 +58,52 @@ public final class StartRoom {
     choosing.getStyleClass().add(Styles.ROOM);
     StackPane view = new StackPane(choosing);
     view.setMinSize(0, 0);
-    model.editing().subscribe(file -> show(view, choosing, file, model, appearance));
-    return new Room(ID, Text.ROOM_START.with(), view, model::lookForPorts);
+    model.editing().subscribe(file -> edit(view, choosing, file, model, appearance, files));
+    model.teaching().subscribe(on -> teach(view, choosing, on, model, files));
+    return new Room(ID, Text.ROOM_START.with(), view, () -> entered(model));
+  }
+
+  private static void entered(StartModel model) {
+    model.gauge().lookForPorts();
+    model.going().look();
   }
 
   /** Shows the form of a job in place of the cards while one is edited. */
-  private static void show(
-      StackPane view, Node choosing, Path file, StartModel model, Appearance appearance) {
+  private static void edit(
+      StackPane view,
+      Node choosing,
+      Path file,
+      StartModel model,
+      Appearance appearance,
+      FileAsking files) {
     if (file == null) {
       view.getChildren().setAll(choosing);
       return;
     }
-    JobForm form = new JobForm(file, model.tables(), appearance, model::saved, model::left);
-    view.getChildren().setAll(form);
+    JobForm form = new JobForm(file, model.tables(), appearance, files, model::saved, model::left);
+    show(view, form);
+    form.begin();
+  }
+
+  /** Shows a lesson in place of the cards while a gauge is taught. */
+  private static void teach(
+      StackPane view, Node choosing, boolean on, StartModel model, FileAsking files) {
+    if (!on) {
+      view.getChildren().setAll(choosing);
+      return;
+    }
+    LessonPane lesson =
+        new LessonPane(
+            model.lesson(), new PortPane(model.gauge()), files, model::folder, model::leftLesson);
+    show(view, lesson);
+    lesson.begin();
+  }
+
+  private static void show(StackPane view, Node node) {
+    // Else the focus of the button that vanishes would wander through fields nobody came to.
+    view.requestFocus();
+    view.getChildren().setAll(node);
     view.applyCss();
     view.layout();
-    form.begin();
   }
 }

@@ -3,6 +3,7 @@ package boreledger.station.bench.start;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.app.LiveRequest;
+import boreledger.station.bench.lesson.LessonServices;
 import boreledger.station.job.Job;
 import boreledger.station.table.Tables;
 import java.nio.file.Path;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /** What the room needs from the rest of the program. Called in the background. */
-public interface StartServices {
+public interface StartServices extends LessonServices {
   /** Reads a job file whole. */
   Job job(Path file) throws FileProblem;
 
@@ -26,6 +27,12 @@ public interface StartServices {
    * @throws Exception with a one-line message that says what stands in the way
    */
   void begin(LiveRequest request) throws Exception;
+
+  /** Whether something is being gauged. */
+  boolean isGauging();
+
+  /** Stops what is being gauged; its session can be gone on with. */
+  void stopGauging();
 
   /**
    * Listens to a gauge, and keeps nothing, until it is told to stop.

@@ -16,6 +16,7 @@ public final class SineTones implements Tones, AutoCloseable {
   private static final AudioFormat FORMAT = new AudioFormat(ToneShape.RATE_HZ, 16, 1, true, false);
 
   private final byte[] taken = ToneShape.notes(660, 880);
+  private final byte[] takenBack = ToneShape.notes(880, 660, 495);
   private final byte[] lookAtMe = ToneShape.notes(440, 330, 440);
   private final ThreadPoolExecutor player =
       new ThreadPoolExecutor(
@@ -30,6 +31,11 @@ public final class SineTones implements Tones, AutoCloseable {
   @Override
   public void taken() {
     player.execute(() -> play(taken));
+  }
+
+  @Override
+  public void takenBack() {
+    player.execute(() -> play(takenBack));
   }
 
   @Override

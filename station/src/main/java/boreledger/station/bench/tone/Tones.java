@@ -9,11 +9,17 @@ public interface Tones {
         public void taken() {}
 
         @Override
+        public void takenBack() {}
+
+        @Override
         public void lookAtMe() {}
       };
 
   /** A reading was taken: go on. */
   void taken();
+
+  /** A reading does not count any more: gauge its place again. */
+  void takenBack();
 
   /** Something was refused or asks for an answer: look at the screen. */
   void lookAtMe();

@@ -1,2 +1,2 @@
-/** The bench's sounds: one for go on, one for look at the screen. */
+/** The bench's sounds: go on, taken back, look at the screen. */
 package boreledger.station.bench.tone;

@@ -31,6 +31,7 @@ final class Desk extends VBox {
             new HeadPane(shown.heading()),
             middle,
             new StackPane(saying, question),
+            new NoticePane(shown),
             new ProgressPane(shown.progress()),
             new LinePane(shown.line()));
   }

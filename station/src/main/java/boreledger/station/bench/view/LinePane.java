@@ -37,6 +37,7 @@ final class LinePane extends HBox {
           case WAITING -> Sign.Kind.WAITING;
           case RECEIVING -> Sign.Kind.RECEIVING;
           case QUIET -> Sign.Kind.QUIET;
+          case GONE -> Sign.Kind.CAUTION;
           case ENDED -> Sign.Kind.ENDED;
           case BROKE -> Sign.Kind.REFUSED;
         });

@@ -11,6 +11,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -23,30 +24,40 @@ final class ProgressPane extends BorderPane {
   private static final int MOST_WITH_WORDS = 17;
 
   private final Label words = Words.fixed("", Styles.PROGRESS_WORDS);
+  private final Label left = Words.fixed("", Styles.PROGRESS_LEFT);
   private final HBox parts = new HBox();
 
   ProgressPane(ObservableValue<PlanProgress> progress) {
     setId("progress");
     words.setId("progress-words");
+    left.setId("progress-left");
     setCenter(parts);
     progress.subscribe(this::show);
   }
 
   private void show(PlanProgress progress) {
     words.setText(progress.words());
+    left.setText(progress.left());
+    left.setVisible(!progress.left().isEmpty());
+    left.setManaged(left.isVisible());
     boolean beside = progress.parts().size() <= MOST_BESIDE_WORDS;
     setTop(null);
     setLeft(null);
     if (beside) {
-      setLeft(words);
+      setLeft(told(new VBox(words, left)));
     } else {
-      setTop(words);
+      setTop(told(new HBox(words, left)));
     }
     boolean allWords = progress.parts().size() <= MOST_WITH_WORDS;
     parts.getStyleClass().setAll(allWords ? Styles.PARTS : Styles.PARTS_DENSE);
     parts
         .getChildren()
         .setAll(progress.parts().stream().map(each -> part(each, allWords || each.now())).toList());
+  }
+
+  private static Node told(Pane words) {
+    words.getStyleClass().add(Styles.PROGRESS_TOLD);
+    return words;
   }
 
   private static Node part(Part part, boolean withWords) {

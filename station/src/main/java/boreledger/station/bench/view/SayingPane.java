@@ -32,6 +32,7 @@ final class SayingPane extends VBox {
         switch (saying.kind()) {
           case NONE -> Sign.Kind.NONE;
           case TAKEN -> Sign.Kind.TAKEN;
+          case TAKEN_BACK -> Sign.Kind.TAKEN_BACK;
           case NOT_TAKEN -> Sign.Kind.REFUSED;
           case HELD -> Sign.Kind.HELD;
         });

@@ -90,6 +90,7 @@ public final class StationScene extends Scene {
     return List.of(
         Switch.through("unit", appearance.unit(), StationScene::otherUnit, StationScene::unit),
         Switch.of("sound", Text.SOUND_ON, Text.SOUND_OFF, model.mutedProperty()),
+        Switch.of("voice", Text.VOICE_OFF, Text.VOICE_ON, model.spokenProperty()),
         Switch.through("light", appearance.light(), Light::next, light -> LIGHTS.get(light).with()),
         language(),
         Switch.of("screen", Text.SCREEN_WINDOW, Text.SCREEN_FULL, appearance.full()));
@@ -148,6 +149,7 @@ public final class StationScene extends Scene {
       case T -> model.confirmHeld();
       case L -> model.leaveHeld();
       case M -> model.mutedProperty().set(!model.mutedProperty().get());
+      case V -> model.spokenProperty().set(!model.spokenProperty().get());
       case B -> appearance.light().set(appearance.light().get().next());
       case U -> appearance.unit().set(otherUnit(appearance.unit().get()));
       case G -> appearance.language().set(appearance.language().get().next());

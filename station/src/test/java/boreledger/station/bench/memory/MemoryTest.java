@@ -1,6 +1,7 @@
 package boreledger.station.bench.memory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +15,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -88,6 +91,21 @@ class MemoryTest {
 
     assertEquals(Optional.of("ENGLISH"), memory.get("language"));
     assertEquals(Language.ENGLISH, restored(memory, "de-DE").language().get());
+  }
+
+  @Test
+  void aSwitchIsOffUntilItWasSwitchedOnOnce() {
+    Memory memory = new Memory(null);
+    BooleanProperty first = new SimpleBooleanProperty(false);
+    new RememberedLook(memory).rememberUnder("voice", first);
+    assertFalse(first.get());
+    assertEquals(Optional.empty(), memory.get("voice"));
+
+    first.set(true);
+
+    BooleanProperty next = new SimpleBooleanProperty(false);
+    new RememberedLook(memory).rememberUnder("voice", next);
+    assertTrue(next.get());
   }
 
   private static Appearance restored(Memory memory, String system) {

@@ -15,6 +15,7 @@ abstract class BenchFixture {
   @TempDir Path folder;
 
   final List<String> heard = new ArrayList<>();
+  final List<String> said = new ArrayList<>();
   ScriptedRun run;
   BenchModel model;
   double nowS = 100;
@@ -24,7 +25,7 @@ abstract class BenchFixture {
     run = new ScriptedRun(folder);
     model =
         new BenchModel(
-            new BenchServices(run, run, new HeardTones()),
+            new BenchServices(run, run, new HeardTones(), said::add),
             Runnable::run,
             Runnable::run,
             () -> nowS);
@@ -48,6 +49,11 @@ abstract class BenchFixture {
     @Override
     public void taken() {
       heard.add("taken");
+    }
+
+    @Override
+    public void takenBack() {
+      heard.add("taken back");
     }
 
     @Override

@@ -9,11 +9,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.plan.Position;
+import boreledger.station.session.Outcome;
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -127,6 +132,111 @@ class BenchModelTest extends BenchFixture {
       run.notPicked("1 rock seen, 3 needed");
 
       assertEquals(List.of(), heard);
+    }
+  }
+
+  @Test
+  void theTimeLeftIsSaidFromTheThirdReadingOnUntilNothingIsLeft() throws LedgerFault {
+    run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+    for (int done = 1; done <= 20; done++) {
+      run.offerUntil(done, 0.013);
+      String left = shown().progress().get().left();
+      if (done < 3 || done == 20) {
+        assertEquals("", left, "after " + done);
+      } else if (done == 8) {
+        // 12 readings of 30 s each.
+        assertEquals("about 6 min left", left);
+      } else {
+        assertFalse(left.isEmpty(), "after " + done);
+      }
+      nowS += 30;
+    }
+  }
+
+  @Nested
+  class ATakeBack {
+    @Test
+    void isAnnouncedWithATonePerChangeOfMind() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offerUntil(2, 0.013);
+      heard.clear();
+      Position here = new Position.Bore(1, 12.0, "thrust");
+      Progress before = new Progress(here, 1, 20);
+      model.accept(new GaugingEvent.Said(new Outcome.TakenBack(3, here, 0.013), before));
+
+      assertEquals(Saying.Kind.TAKEN_BACK, saying().kind());
+      assertEquals(
+          "Taken back: cylinder 1, 12 mm, thrust axis, +0.0130 mm. Press in free air again to"
+              + " restore it",
+          saying().words());
+      assertEquals(List.of("taken back"), heard);
+
+      Outcome restored = new Outcome.Restored(3, here, 0.013, run.progress().next());
+      model.accept(new GaugingEvent.Said(restored, run.progress()));
+      assertEquals(Saying.Kind.TAKEN, saying().kind());
+      assertEquals(List.of("taken back", "taken"), heard);
+    }
+  }
+
+  @Nested
+  class SpokenWords {
+    @BeforeEach
+    void wanted() {
+      model.spokenProperty().set(true);
+    }
+
+    @Test
+    void areNotSaidUnlessWanted() throws LedgerFault {
+      model.spokenProperty().set(false);
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offer(0.001);
+
+      assertEquals(List.of(), said);
+    }
+
+    @Test
+    void nameTheNextPlaceAfterEachReading() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offer(0.001);
+
+      assertEquals(
+          List.of(
+              "Setting ring, Opening check on 96.0020 millimetres.",
+              "Cylinder 1, 12 millimetres below the deck, thrust axis."),
+          said);
+    }
+
+    @Test
+    void beginWithTheReadingsCautions() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offer(0.001, "the key may be stuck, 5 equal values in a row");
+
+      assertEquals(
+          "Caution: the key may be stuck, 5 equal values in a row. Cylinder 1, 12 millimetres"
+              + " below the deck, thrust axis.",
+          said.get(1));
+    }
+
+    @Test
+    void askAboutAHeldValue() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      run.offerUntil(1, 0.001);
+      run.offer(1.51);
+
+      assertTrue(
+          said.get(2)
+              .startsWith(
+                  "97.5120 millimetres is far from the nominal 96.0000 millimetres. Take it"
+                      + " anyway?"),
+          said::toString);
+    }
+
+    @Test
+    void tellOfALineThatWentAway() throws LedgerFault {
+      run.beginBores(Jobs.pumphouse(), Gauges.rocked());
+      model.accept(new GaugingEvent.LineGone("plug the adapter in again", run.progress()));
+
+      assertEquals("Line gone: plug the adapter in again.", said.get(1));
     }
   }
 
@@ -349,7 +459,8 @@ class BenchModelTest extends BenchFixture {
                   throw new LedgerFault("bench.db cannot be read");
                 },
                 run,
-                Tones.SILENT),
+                Tones.SILENT,
+                Voice.SILENT),
             Runnable::run,
             Runnable::run,
             () -> nowS);

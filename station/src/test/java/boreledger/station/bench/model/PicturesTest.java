@@ -8,6 +8,7 @@ import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.ledger.LedgerFault;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -129,7 +130,10 @@ class PicturesTest extends BenchFixture {
   void aReadingWhoseValueIsNotComputedYetIsMarkedAsTaken() throws LedgerFault {
     BenchModel waiting =
         new BenchModel(
-            new BenchServices(run, run, Tones.SILENT), Runnable::run, task -> {}, () -> nowS);
+            new BenchServices(run, run, Tones.SILENT, Voice.SILENT),
+            Runnable::run,
+            task -> {},
+            () -> nowS);
     run.watch(waiting::accept);
     run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "top");
     run.offer(0.48);

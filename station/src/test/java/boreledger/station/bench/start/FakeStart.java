@@ -2,11 +2,14 @@ package boreledger.station.bench.start;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.serial.PortIdentity;
+import boreledger.station.app.GaugeLesson;
+import boreledger.station.app.LessonEvent;
 import boreledger.station.app.LiveRequest;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
 import boreledger.station.table.Tables;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -16,6 +19,7 @@ final class FakeStart implements StartServices {
   final List<LiveRequest> begun = new ArrayList<>();
   final List<String> listened = new ArrayList<>();
   String refusal;
+  boolean gauging;
 
   @Override
   public Job job(Path file) throws FileProblem {
@@ -40,6 +44,29 @@ final class FakeStart implements StartServices {
       throw new Exception(refusal);
     }
     begun.add(request);
+  }
+
+  @Override
+  public boolean isGauging() {
+    return gauging;
+  }
+
+  @Override
+  public void stopGauging() {
+    gauging = false;
+  }
+
+  @Override
+  public GaugeLesson learnAt(String port, Consumer<LessonEvent> told) throws Exception {
+    if (refusal != null) {
+      throw new Exception(refusal);
+    }
+    return GaugeLesson.atPort(port, Duration.ofMinutes(5), told);
+  }
+
+  @Override
+  public GaugeLesson learnFrom(Path recording, Consumer<LessonEvent> told) throws Exception {
+    return GaugeLesson.ofRecording(recording, told);
   }
 
   @Override

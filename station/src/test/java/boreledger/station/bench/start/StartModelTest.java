@@ -100,19 +100,19 @@ class StartModelTest {
     model.open(job);
     model.measure().set(Measure.GAP);
     model.ring().set("second");
-    model.practising().set(false);
+    model.gauge().practising().set(false);
     model.begin();
     assertTrue(model.problem().get().contains("port"), model.problem().get());
 
-    model.port().set(" /dev/ttyUSB0 ");
-    model.profile().set(model.profiles().get(1));
+    model.gauge().port().set(" /dev/ttyUSB0 ");
+    model.gauge().profile().set(model.gauge().profiles().get(1));
     model.begin();
 
     assertEquals("", model.problem().get());
     LiveRequest begun = program.begun.get(0);
     assertEquals("second", begun.ring());
     assertEquals(
-        new LiveChoice.Gauge(model.profiles().get(1).gauge(), "/dev/ttyUSB0", true),
+        new LiveChoice.Gauge(model.gauge().profiles().get(1).gauge(), "/dev/ttyUSB0", true),
         begun.listening());
     assertEquals("/dev/ttyUSB0", memory.get("port").orElseThrow());
   }
@@ -168,7 +168,7 @@ class StartModelTest {
   @Test
   void aTrialShowsWhatIsHeardAndEndsWhenGaugingBegins() {
     model.open(job);
-    model.trial().start(model.profile().get().gauge(), "/dev/ttyUSB0");
+    model.trial().start(model.gauge().profile().get().gauge(), "/dev/ttyUSB0");
     assertTrue(model.trial().listening().get());
     assertEquals("value 0.012 mm", model.trial().lines().get(2));
 

@@ -34,12 +34,12 @@ class StartSnapshots {
         model -> {
           model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
           model.measure().set(Measure.GAP);
-          model.practising().set(false);
-          model.lookForPorts();
+          model.gauge().practising().set(false);
+          model.gauge().lookForPorts();
           model.settingTemp().set("20,4");
           model.blockTemp().set("warm");
-          model.port().set("/dev/ttyUSB0");
-          model.trial().start(model.profile().get().gauge(), "/dev/ttyUSB0");
+          model.gauge().port().set("/dev/ttyUSB0");
+          model.trial().start(model.gauge().profile().get().gauge(), "/dev/ttyUSB0");
           model.begin();
         });
   }

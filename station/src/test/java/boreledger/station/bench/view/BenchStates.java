@@ -6,10 +6,17 @@ import boreledger.station.bench.ScriptedRun;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.gauging.Ending;
+import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.plan.Position;
+import boreledger.station.session.Outcome;
+import boreledger.station.session.SessionStart;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** A bench brought into one of the states that a person may see it in. */
@@ -24,6 +31,9 @@ final class BenchStates implements AutoCloseable {
   };
   private static final double[] GAPS = {0.481, 0.4402, 0.385};
 
+  private static final String PULLED =
+      "/dev/ttyUSB0 went away; plug the adapter in again, the session goes on by itself";
+
   private final Map<String, Script> scripts = new LinkedHashMap<>();
   private final ScriptedRun run;
   private final BenchModel model;
@@ -36,7 +46,7 @@ final class BenchStates implements AutoCloseable {
   /** A bench with a new ledger in a folder. */
   BenchStates(Path folder) throws LedgerFault {
     run = new ScriptedRun(folder);
-    BenchServices services = new BenchServices(run, run, Tones.SILENT);
+    BenchServices services = new BenchServices(run, run, Tones.SILENT, Voice.SILENT);
     model = new BenchModel(services, Runnable::run, Runnable::run, () -> nowS);
     run.watch(model::accept);
     scripts.put("idle", () -> {});
@@ -45,6 +55,8 @@ final class BenchStates implements AutoCloseable {
     scripts.put("refused", this::refused);
     scripts.put("held", this::held);
     scripts.put("caution", this::caution);
+    scripts.put("noticed", this::noticed);
+    scripts.put("line-gone", this::lineGone);
     scripts.put("inches", this::inches);
     scripts.put("two-banks", this::twoBanks);
     scripts.put("sixteen", this::sixteen);
@@ -108,6 +120,31 @@ final class BenchStates implements AutoCloseable {
     rocked();
     run.offer(0.0123, "the key may be stuck, 5 equal values in a row", "the rocks were uneven");
     nowS += 14;
+  }
+
+  /** A unit that changed, beside a second gauge and a third one in trouble. */
+  private void noticed() throws LedgerFault {
+    gap();
+    String changed =
+        "the gauge went from mm to in in the middle of the session; check that its setting still"
+            + " holds";
+    model.accept(new GaugingEvent.Noticed(changed));
+    SessionStart depths = run.besideStart("top");
+    Position here = new Position.RingDepth(1, "top", 12.0, 180.0);
+    beside("top", new GaugingEvent.Began(depths, 40, false, List.of(), new Progress(here, 2, 36)));
+    Outcome taken = new Outcome.Taken(41, here, 15.412, List.of(), here);
+    beside("top", new GaugingEvent.Said(taken, new Progress(here, 3, 36)));
+    beside("second", new GaugingEvent.Live(Gauges.sample(1, 15.9)));
+    beside("second", new GaugingEvent.LineGone(PULLED, new Progress(null, 0, 0)));
+  }
+
+  private void beside(String ring, GaugingEvent event) {
+    model.accept(new GaugingEvent.Beside("ring-depth " + ring, event));
+  }
+
+  private void lineGone() throws LedgerFault {
+    rocked();
+    model.accept(new GaugingEvent.LineGone(PULLED, run.progress()));
   }
 
   private void inches() throws LedgerFault {

@@ -11,6 +11,7 @@ import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
+import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.gauging.Ending;
 import boreledger.station.ledger.LedgerFault;
@@ -54,7 +55,7 @@ class BenchWindowTest {
     run = new ScriptedRun(own);
     model =
         new BenchModel(
-            new BenchServices(run, run, Tones.SILENT),
+            new BenchServices(run, run, Tones.SILENT, Voice.SILENT),
             Platform::runLater,
             Runnable::run,
             () -> System.nanoTime() / 1e9);
@@ -191,6 +192,16 @@ class BenchWindowTest {
   }
 
   @Test
+  void keyVSwitchesTheVoiceAndSaysSo(FxRobot robot) {
+    assertEquals("Voice off\nkey V", words(robot, "voice"));
+
+    robot.type(KeyCode.V);
+
+    assertEquals("Voice on\nkey V", words(robot, "voice"));
+    assertTrue(model.spokenProperty().get());
+  }
+
+  @Test
   void keyBSwitchesTheLightAndSaysSo(FxRobot robot) {
     robot.type(KeyCode.B);
 
@@ -229,7 +240,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     var buttons = robot.lookup(node -> node instanceof ButtonBase).queryAllAs(ButtonBase.class);
-    assertEquals(8, buttons.size());
+    assertEquals(9, buttons.size());
     for (ButtonBase button : buttons) {
       String spoken =
           button.getAccessibleText() == null ? button.getText() : button.getAccessibleText();

@@ -1,0 +1,36 @@
+package boreledger.station.bench.lesson;
+
+import boreledger.station.app.LessonEvent.Arrived;
+import boreledger.station.bench.words.Text;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** The last of what arrived, a line for each burst. */
+final class HeardLines {
+  private static final int MOST = 7;
+
+  private final ObservableList<String> lines = FXCollections.observableArrayList();
+  private int burst;
+
+  ObservableList<String> lines() {
+    return FXCollections.unmodifiableObservableList(lines);
+  }
+
+  void add(Arrived arrived) {
+    String bytes = arrived.hex().replaceAll("(..)(?=.)", "$1 ");
+    String line = Text.LESSON_ARRIVED.with(arrived.text(), bytes);
+    if (arrived.burst() == burst && !lines.isEmpty()) {
+      lines.set(lines.size() - 1, line);
+    } else {
+      lines.add(line);
+    }
+    burst = arrived.burst();
+    while (lines.size() > MOST) {
+      lines.remove(0);
+    }
+  }
+
+  void clear() {
+    lines.clear();
+  }
+}

@@ -1,0 +1,172 @@
+package boreledger.station.bench.lesson;
+
+import boreledger.station.app.LessonEvent;
+import boreledger.station.bench.lesson.LessonModel.Source;
+import boreledger.station.bench.look.Card;
+import boreledger.station.bench.look.Choice;
+import boreledger.station.bench.look.Field;
+import boreledger.station.bench.look.FileAsking;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** What to show the gauge next, and what its display shows. */
+final class TeachPane extends Card {
+  private final LessonModel model;
+  private final TextField typed = new TextField();
+  private final Button begin = new Button();
+  private final Label ask = Words.label("lesson-ask", Styles.JOB_NAME);
+
+  TeachPane(LessonModel model, Node ports, FileAsking files, Supplier<Path> folder) {
+    super(Text.LESSON_TEACH.with());
+    this.model = model;
+    VBox value = new VBox(ask, valueField(), buttons());
+    value.getStyleClass().add(Styles.FIELDS);
+    getChildren().addAll(source(ports, files, folder), value);
+    show(value, model.going());
+    model.told().subscribe(this::tell);
+    model
+        .going()
+        .subscribe(
+            going -> {
+              if (going) {
+                typed.requestFocus();
+              }
+            });
+  }
+
+  void begin() {
+    begin.requestFocus();
+  }
+
+  private Node source(Node ports, FileAsking files, Supplier<Path> folder) {
+    Map<Source, String> words = new LinkedHashMap<>();
+    words.put(Source.PORT, Text.LESSON_SOURCE_PORT.with());
+    words.put(Source.RECORDING, Text.LESSON_SOURCE_RECORDING.with());
+    Node recording = recording(files, folder);
+    ObservableValue<Boolean> isPort = model.source().map(Source.PORT::equals);
+    show(ports, isPort);
+    show(recording, isPort.map(yes -> !yes));
+    VBox choosing = new VBox(new Choice<>(words, model.source()), ports, recording);
+    choosing.getStyleClass().add(Styles.FIELDS);
+    show(choosing, model.going().map(going -> !going));
+    begin.setId("lesson-begin");
+    model
+        .going()
+        .subscribe(on -> begin.setText((on ? Text.LESSON_STOP : Text.LESSON_BEGIN).with()));
+    begin.setOnAction(
+        pressed -> {
+          if (model.going().get()) {
+            model.stop();
+          } else {
+            model.begin();
+          }
+        });
+    FlowPane buttons = new FlowPane(begin);
+    buttons.getStyleClass().add(Styles.CHOICES);
+    VBox whole =
+        new VBox(choosing, problem("lesson-source-problem", model.sourceProblem()), buttons);
+    whole.getStyleClass().add(Styles.FIELDS);
+    return whole;
+  }
+
+  private Node recording(FileAsking files, Supplier<Path> folder) {
+    TextField file = new TextField();
+    file.setId("lesson-recording");
+    file.textProperty().bindBidirectional(model.recording());
+    Field field = new Field(Text.LESSON_RECORDING.with(), file);
+    Hyperlink choose = new Hyperlink(Text.LESSON_RECORDING_CHOOSE.with());
+    choose.setId("lesson-recording-choose");
+    choose.getStyleClass().add(Styles.RECENT);
+    FileAsking.Wish wish =
+        new FileAsking.Wish(
+            Text.LESSON_RECORDING_CHOOSE.with(),
+            folder.get(),
+            "",
+            Text.LESSON_RECORDINGS.with(),
+            ".capture.jsonl");
+    choose.setOnAction(
+        pressed ->
+            files
+                .toOpen(wish, getScene().getWindow())
+                .ifPresent(chosen -> model.recording().set(chosen.toString())));
+    field.getChildren().add(choose);
+    return field;
+  }
+
+  private Node valueField() {
+    typed.setId("lesson-typed");
+    typed.setPromptText(Text.LESSON_SHOWN_PROMPT.with());
+    typed.textProperty().bindBidirectional(model.typed());
+    typed.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ENTER) {
+            event.consume();
+            model.show();
+          }
+        });
+    Field field = new Field(Text.LESSON_SHOWN.with(), typed);
+    Label note = Words.label("lesson-typed-note");
+    note.textProperty().bind(model.typedNote());
+    show(note, model.typedNote().map(words -> !words.isEmpty()));
+    field.getChildren().addAll(problem("lesson-typed-problem", model.typedProblem()), note);
+    return field;
+  }
+
+  private Node buttons() {
+    FlowPane buttons =
+        new FlowPane(
+            button("lesson-show", Text.LESSON_SHOW, model::show),
+            button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack));
+    Button next = button("lesson-next", Text.LESSON_NEXT_SETTING, model::tryNext);
+    show(next, model.source().map(Source.PORT::equals));
+    buttons.getChildren().add(next);
+    buttons.getStyleClass().add(Styles.CHOICES);
+    return buttons;
+  }
+
+  private void tell(LessonEvent.Told told) {
+    ask.setText(told == null ? "" : LessonWords.ask(told.learned(), model.source().get()));
+    if (model.going().get() && told != null && !told.learned().certain()) {
+      typed.requestFocus();
+      typed.selectAll();
+    }
+  }
+
+  private static Button button(String id, Text words, Runnable action) {
+    Button button = new Button(words.with());
+    button.setId(id);
+    button.setOnAction(pressed -> action.run());
+    return button;
+  }
+
+  static Label problem(String id, ObservableValue<String> words) {
+    Label problem = Words.label(id, Styles.PROBLEM);
+    problem.textProperty().bind(words);
+    show(problem, words.map(each -> !each.isEmpty()));
+    return problem;
+  }
+
+  static void show(Node node, ObservableValue<Boolean> isShown) {
+    isShown.subscribe(
+        shown -> {
+          node.setVisible(shown);
+          node.setManaged(shown);
+        });
+  }
+}

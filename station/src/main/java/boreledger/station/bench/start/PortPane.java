@@ -1,0 +1,50 @@
+package boreledger.station.bench.start;
+
+import boreledger.drivers.serial.PortIdentity;
+import boreledger.station.bench.look.Field;
+import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.Text;
+import javafx.beans.property.SimpleListProperty;
+import javafx.collections.ObservableList;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+
+/** The port, typed or chosen among those that the system lists. */
+final class PortPane extends VBox {
+  private final GaugeChoice gauge;
+  private final VBox ports = new VBox();
+
+  PortPane(GaugeChoice gauge) {
+    this.gauge = gauge;
+    getStyleClass().add(Styles.FIELDS);
+    ports.getStyleClass().add(Styles.FIELD);
+    TextField port = new TextField();
+    port.setId("port");
+    port.setPromptText(Text.START_PORT_PROMPT.with());
+    port.textProperty().bindBidirectional(gauge.port());
+    getChildren().addAll(new Field(Text.START_PORT.with(), port), ports);
+    new SimpleListProperty<>(gauge.ports()).subscribe(this::show);
+  }
+
+  private void show(ObservableList<PortIdentity> listed) {
+    ports.getChildren().clear();
+    for (PortIdentity each : listed) {
+      Hyperlink link = new Hyperlink(each.path() + "  " + each.description());
+      link.getStyleClass().add(Styles.RECENT);
+      link.setOnAction(pressed -> gauge.port().set(each.path()));
+      ports.getChildren().add(link);
+    }
+    if (listed.isEmpty()) {
+      Label none = Words.label(null, Styles.MUTED);
+      none.setText(Text.START_NO_PORTS.with());
+      ports.getChildren().add(none);
+    }
+    Hyperlink again = new Hyperlink(Text.START_LOOK_AGAIN.with());
+    again.getStyleClass().add(Styles.RECENT);
+    again.setOnAction(pressed -> gauge.lookForPorts());
+    ports.getChildren().add(again);
+  }
+}
