@@ -95,10 +95,14 @@ final class ChangesPane extends VBox {
     }
     String what =
         Text.LEDGER_COMPARE_OF.with(
-            words.marked(model.before().get()), words.marked(model.after().get()));
+            words.marked(model.before().get()),
+            words.marked(model.after().get()),
+            page.figure().lengths().symbol());
     title.setText(what);
     cautions.setText(lines(page.cautions().stream().map(Text.CAUTION::with).toList()));
-    missing.setText(lines(page.missing()));
+    List<String> below = new ArrayList<>(List.of(Text.LEDGER_COMPARE_BARS.with()));
+    below.addAll(page.missing());
+    missing.setText(lines(below));
     cylinders.show(page.verdicts());
     table.getItems().setAll(page.rows());
     List<String> spoken = new ArrayList<>();

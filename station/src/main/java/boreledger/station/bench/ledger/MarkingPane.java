@@ -8,6 +8,7 @@ import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
 import java.io.File;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -25,6 +26,7 @@ final class MarkingPane extends HBox {
   private final ComparisonModel model;
   private final SessionWords words;
   private final ListView<SessionLine> list;
+  private long selected;
 
   MarkingPane(ComparisonModel model, SessionWords words) {
     this.model = model;
@@ -68,18 +70,31 @@ final class MarkingPane extends HBox {
     none.setText(Text.LEDGER_SESSIONS_NONE.with());
     made.setPlaceholder(none);
     made.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+    made.getSelectionModel()
+        .selectedItemProperty()
+        .subscribe(line -> selected = line == null ? selected : line.id());
+    model.sessions().addListener((ListChangeListener<SessionLine>) change -> keepSelected());
     model.before().subscribe(now -> made.refresh());
     model.after().subscribe(now -> made.refresh());
     return made;
   }
 
+  /** The one selected before, else the first one, so that a key has something to take. */
+  private void keepSelected() {
+    int index = 0;
+    for (int i = 0; i < list.getItems().size(); i++) {
+      index = list.getItems().get(i).id() == selected ? i : index;
+    }
+    list.getSelectionModel().clearAndSelect(index);
+  }
+
   private void pressed(KeyEvent pressed) {
-    SessionLine selected = list.getSelectionModel().getSelectedItem();
+    SessionLine line = list.getSelectionModel().getSelectedItem();
     boolean plain = !pressed.isControlDown() && !pressed.isAltDown() && !pressed.isMetaDown();
     switch (pressed.getCode()) {
-      case DIGIT1, NUMPAD1 -> doAndConsume(pressed, plain, () -> model.markBefore(selected));
-      case DIGIT2, NUMPAD2 -> doAndConsume(pressed, plain, () -> model.markAfter(selected));
-      case ENTER -> doAndConsume(pressed, plain, () -> model.markNext(selected));
+      case DIGIT1, NUMPAD1 -> doAndConsume(pressed, plain, () -> model.markBefore(line));
+      case DIGIT2, NUMPAD2 -> doAndConsume(pressed, plain, () -> model.markAfter(line));
+      case ENTER -> doAndConsume(pressed, plain, () -> model.markNext(line));
       default -> {
         // Everything else moves in the list.
       }

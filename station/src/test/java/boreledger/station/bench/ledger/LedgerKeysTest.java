@@ -103,7 +103,7 @@ class LedgerKeysTest {
           model.part().set(LedgerPart.COMPARE);
         });
     tabTo(robot, "ledger-compare-sessions");
-    robot.type(KeyCode.DOWN, KeyCode.DIGIT2, KeyCode.DOWN, KeyCode.DIGIT1);
+    robot.type(KeyCode.DIGIT2, KeyCode.DOWN, KeyCode.DIGIT1);
     assertTrue(words(robot, "ledger-compare-before").contains("No. 7"));
 
     robot.type(KeyCode.ENTER);

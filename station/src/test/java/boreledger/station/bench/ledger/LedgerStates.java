@@ -35,6 +35,7 @@ final class LedgerStates {
     ALL.put("comparing", LedgerStates::comparing);
     ALL.put("comparing-nothing", LedgerStates::comparingNothing);
     ALL.put("compared", LedgerStates::compared);
+    ALL.put("compared-profiles", LedgerStates::comparedProfiles);
     ALL.put("compared-gaps", LedgerStates::comparedGaps);
     ALL.put("audit", LedgerStates::audit);
     ALL.put("auditing", LedgerStates::auditing);
@@ -137,6 +138,13 @@ final class LedgerStates {
     LedgerModel model = new LedgerHouse(honed(folder)).model();
     compare(model);
     model.comparison().cylinder().set(1);
+    return model;
+  }
+
+  private static LedgerModel comparedProfiles(Path folder) throws Exception {
+    LedgerModel model = new LedgerHouse(House.gauged(folder, "bore-press", "bore-rocked")).model();
+    compare(model);
+    model.comparison().cylinder().set(2);
     return model;
   }
 
