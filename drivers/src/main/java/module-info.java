@@ -9,6 +9,7 @@ module boreledger.drivers {
   exports boreledger.drivers.capture;
   exports boreledger.drivers.decoder;
   exports boreledger.drivers.file;
+  exports boreledger.drivers.footswitch;
   exports boreledger.drivers.framer;
   exports boreledger.drivers.gauge;
   exports boreledger.drivers.keyboard;

@@ -120,6 +120,14 @@ def pass_fault(entry, opened):
     return None
 
 
+def named_documents(entry):
+    """The content hashes of the documents that an entry goes by."""
+    if entry["kind"] not in ("session", "amended"):
+        return []
+    named = [entry.get("job"), entry.get("gauge"), *entry.get("tables", [])]
+    return [sha256 for sha256 in named if sha256]
+
+
 class Chain:
     """One ledger's entries as they go by, and inside it the chains of those that it imported."""
 
@@ -127,6 +135,7 @@ class Chain:
         self.id, self.seq, self.head, self.hashes = None, 0, bytes(32), {}
         self.imported, self.places, self.opening, self.left = {}, {}, None, 0
         self.opened, self.passes = set(), {}
+        self.documents = set()
 
     def take(self, seq, body, stored):
         """Takes the next entry by its number, its body's bytes and its hash; yields faults."""
@@ -145,6 +154,7 @@ class Chain:
         if kind == "ledger":
             self.id = entry["id"]
         elif kind == "document":
+            self.documents.add(entry["sha256"])
             if hashlib.sha256(entry["text"].encode()).hexdigest() != entry["sha256"]:
                 yield "not the text of its content hash"
         elif kind == "seal":
@@ -168,6 +178,9 @@ class Chain:
             self.opening, self.left = (seq, entry), entry["entries"]
         elif kind == "imported-entry":
             yield from self.take_imported(seq, entry)
+        for sha256 in named_documents(entry):
+            if sha256 not in self.documents:
+                yield f"goes by the document {sha256}, which is not kept"
 
     def take_imported(self, seq, entry):
         if not self.left or entry["imported"] != self.opening[0]:

@@ -1,6 +1,8 @@
 package boreledger.drivers.learn;
 
 import boreledger.drivers.line.Bytes;
+import boreledger.drivers.profile.CheckSpec.Cyclic;
+import boreledger.drivers.profile.CheckSpec.Sum;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -11,13 +13,14 @@ import java.util.Set;
 /**
  * A check that every frame carries about itself, found by trying.
  *
+ * @param sum how it is computed
  * @param from the first byte covered
  * @param to the first byte not covered any more, counted from the frame's end
  * @param at where it stands, counted from the frame's end
  * @param hexText whether it stands there as hexadecimal digits
  * @param little whether its least significant byte comes first
  */
-record CheckFound(CheckRule rule, int from, int to, int at, boolean hexText, boolean little) {
+record CheckFound(Sum sum, int from, int to, int at, boolean hexText, boolean little) {
   private static final int FARTHEST_START = 3;
   private static final int FARTHEST_END = 6;
   private static final int LEAST_FRAMES = 3;
@@ -32,14 +35,14 @@ record CheckFound(CheckRule rule, int from, int to, int at, boolean hexText, boo
 
   /** How many bytes of the frame it takes up. */
   int size() {
-    return hexText ? 2 * rule.bytes() : rule.bytes();
+    return hexText ? 2 * sum.bytes() : sum.bytes();
   }
 
   /** Its {@code [[check]]} table. */
   String toml() {
     String order = little ? "little" : "big";
-    return rule.toml()
-        + (rule instanceof CheckRule.Cyclic ? "\nbyte_order = \"" + order + "\"" : "")
+    return CommonChecks.toml(sum)
+        + (sum instanceof Cyclic ? "\nbyte_order = \"" + order + "\"" : "")
         + (hexText ? "\nas = \"hex-text\"" : "")
         + "\nfrom = "
         + from
@@ -51,15 +54,15 @@ record CheckFound(CheckRule rule, int from, int to, int at, boolean hexText, boo
 
   private static List<CheckFound> places() {
     List<CheckFound> places = new ArrayList<>();
-    for (CheckRule rule : CheckRule.ALL) {
+    for (Sum sum : CommonChecks.ALL) {
       for (boolean hexText : new boolean[] {false, true}) {
-        int size = hexText ? 2 * rule.bytes() : rule.bytes();
+        int size = hexText ? 2 * sum.bytes() : sum.bytes();
         for (int at = -size; at >= -size - FARTHEST_END; at--) {
           for (int from = 0; from <= FARTHEST_START; from++) {
             for (int gap = 0; gap <= 1; gap++) {
-              places.add(new CheckFound(rule, from, at - gap, at, hexText, false));
-              if (rule.bytes() > 1) {
-                places.add(new CheckFound(rule, from, at - gap, at, hexText, true));
+              places.add(new CheckFound(sum, from, at - gap, at, hexText, false));
+              if (sum.bytes() > 1) {
+                places.add(new CheckFound(sum, from, at - gap, at, hexText, true));
               }
             }
           }
@@ -78,7 +81,7 @@ record CheckFound(CheckRule rule, int from, int to, int at, boolean hexText, boo
       }
       int start = frame.size() + at;
       Bytes sent = frame.slice(start, start + size());
-      if (!sent.equals(expected(rule.of(frame, from, frame.size() + to), sent))) {
+      if (!sent.equals(expected(sum.of(frame.slice(from, frame.size() + to)), sent))) {
         return false;
       }
       seen.add(sent);
@@ -87,7 +90,7 @@ record CheckFound(CheckRule rule, int from, int to, int at, boolean hexText, boo
   }
 
   private Bytes expected(long check, Bytes sent) {
-    byte[] bytes = new byte[rule.bytes()];
+    byte[] bytes = new byte[sum.bytes()];
     for (int i = 0; i < bytes.length; i++) {
       int place = little ? i : bytes.length - 1 - i;
       bytes[i] = (byte) (check >>> (8 * place));

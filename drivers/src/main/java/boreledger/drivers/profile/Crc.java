@@ -21,13 +21,8 @@ public record Crc(
 
   /** The check of the bytes. */
   public long of(Bytes bytes) {
-    return of(bytes, 0, bytes.size());
-  }
-
-  /** The check of the bytes from {@code start} up to, not including, {@code end}. */
-  public long of(Bytes bytes, int start, int end) {
     long register = init;
-    for (int i = start; i < end; i++) {
+    for (int i = 0; i < bytes.size(); i++) {
       register = take(register, bytes.at(i));
     }
     long remainder = reflectOut ? Long.reverse(register) >>> (64 - width) : register;

@@ -47,38 +47,6 @@ public record GaugeProfile(
     checks = List.copyOf(checks);
   }
 
-  /** A gauge that sends by itself, and whose frames hold no flags and no checks. */
-  public GaugeProfile(
-      ProfileSource source,
-      String name,
-      Reads reads,
-      LengthUnit unit,
-      double resolutionMm,
-      double maxErrorMm,
-      Set<MaxErrorPart> maxErrorIncludes,
-      Double repeatabilityMm,
-      LineSettings line,
-      FrameSpec frame,
-      DecodeSpec decode,
-      PickSpec pick) {
-    this(
-        source,
-        name,
-        reads,
-        unit,
-        resolutionMm,
-        maxErrorMm,
-        maxErrorIncludes,
-        repeatabilityMm,
-        line,
-        frame,
-        decode,
-        FlagSpec.NONE,
-        List.of(),
-        null,
-        pick);
-  }
-
   /** The same gauge, its samples taken as those of a gauge that is rocked. */
   public GaugeProfile rocked() {
     return pick instanceof PickSpec.Rock ? this : with(PickSpec.Rock.DEFAULT);

@@ -4,6 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.framer.FrameEvent;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.profile.DecodeSpec;
+import boreledger.drivers.profile.FlagSpec;
 import boreledger.drivers.profile.FrameSpec;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
@@ -12,6 +13,7 @@ import boreledger.drivers.profile.LineSettings;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.drivers.profile.ProfileSource;
 import boreledger.drivers.profile.Reads;
+import java.util.List;
 import java.util.Set;
 
 /** Gauge profiles cut down to what a decoder test is about. */
@@ -32,6 +34,9 @@ final class Gauges {
         LineSettings.DEFAULT,
         new FrameSpec.Delimited(Bytes.ofHex("0d0a"), 64),
         decode,
+        FlagSpec.NONE,
+        List.of(),
+        null,
         new PickSpec.Press(5));
   }
 

@@ -4,10 +4,10 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
+import boreledger.station.gauging.Wish;
 import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
-import boreledger.station.session.Outcome;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -61,10 +61,20 @@ public final class GaugingDesk implements EntryWriter {
     return task != null && !task.isDone();
   }
 
-  /** Takes a held value after all. */
-  public synchronized void confirm(Outcome.Held held) {
+  /**
+   * Asks what is being gauged for something besides gauging; its watcher is told what came of it.
+   * While nothing is being gauged nothing is done.
+   */
+  public synchronized void wish(Wish wish) {
     if (play != null) {
-      play.confirm(held);
+      play.wish(wish);
+    }
+  }
+
+  /** Has the watcher told of something in one line, while something is being gauged. */
+  public synchronized void notice(String what) {
+    if (play != null) {
+      play.notice(what);
     }
   }
 

@@ -23,7 +23,7 @@ record LessonPort(PortOpener opener, StepLearner learner) {
     long startNs = System.nanoTime();
     DoubleSupplier clockS = () -> (System.nanoTime() - startNs) / NANOS_PER_S;
     if (port.startsWith(TcpAddress.SCHEME)) {
-      TcpAddress address = PortSource.address(port);
+      TcpAddress address = PortSource.address(port, "--port");
       return new LessonPort(
           settings -> TcpLine.open(address, clockS),
           new StepLearner(List.of(LineSettings.DEFAULT)));

@@ -64,7 +64,8 @@ public final class LiveGauging implements AutoCloseable {
               .map(each -> new SideGauge(each.start(), each.line(), () -> each.session(ledger)))
               .toList();
       boolean resumed = main.unfinished().isPresent();
-      GaugingRun run = GaugingRun.live(session, main.line(), resumed, sides, watcher);
+      GaugingRun run =
+          GaugingRun.live(session, main.line(), resumed, main.clock()::nowTS, sides, watcher);
       play.run(run);
       if (run.fault().isPresent()) {
         throw run.fault().get();

@@ -41,21 +41,7 @@ public record LiveRequest(
    */
   public record Also(LiveChoice.Gauge gauge, Measure measure, String ring) {}
 
-  /** A request for one gauge. */
-  public LiveRequest(
-      Path job,
-      LiveChoice listening,
-      Measure measure,
-      String ring,
-      Double settingTempC,
-      Double blockTempC,
-      Path ledger,
-      boolean fresh,
-      Path record) {
-    this(job, listening, measure, ring, settingTempC, blockTempC, ledger, fresh, record, List.of());
-  }
-
-  /** A request that records nothing. */
+  /** A request for one gauge that records nothing. */
   public LiveRequest(
       Path job,
       LiveChoice listening,
@@ -65,30 +51,7 @@ public record LiveRequest(
       Double blockTempC,
       Path ledger,
       boolean fresh) {
-    this(job, listening, measure, ring, settingTempC, blockTempC, ledger, fresh, null);
-  }
-
-  /** A gauge on a port, which is waited for when it goes away; nothing is recorded. */
-  public LiveRequest(
-      Path job,
-      Path gauge,
-      String port,
-      Measure measure,
-      String ring,
-      Double settingTempC,
-      Double blockTempC,
-      Path ledger,
-      boolean fresh) {
-    this(
-        job,
-        new LiveChoice.Gauge(gauge, port, true),
-        measure,
-        ring,
-        settingTempC,
-        blockTempC,
-        ledger,
-        fresh,
-        null);
+    this(job, listening, measure, ring, settingTempC, blockTempC, ledger, fresh, null, List.of());
   }
 
   /**

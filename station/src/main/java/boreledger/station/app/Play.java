@@ -3,13 +3,13 @@ package boreledger.station.app;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
+import boreledger.station.gauging.Wish;
 import boreledger.station.ledger.LedgerFault;
-import boreledger.station.session.Outcome;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Whatever is being gauged now, so that another thread can stop it or answer a held value. Several
+ * Whatever is being gauged now, so that another thread can stop it or ask something of it. Several
  * runs may follow each other.
  */
 public final class Play {
@@ -31,11 +31,19 @@ public final class Play {
     }
   }
 
-  /** Takes a held value after all. */
-  public void confirm(Outcome.Held held) {
+  /** Asks the present run for something besides gauging; while there is none nothing is done. */
+  public void wish(Wish wish) {
     GaugingRun run = current;
     if (run != null) {
-      run.confirm(held);
+      run.wish(wish);
+    }
+  }
+
+  /** Has the present run tell of something in one line; while there is none nothing is told. */
+  public void notice(String what) {
+    GaugingRun run = current;
+    if (run != null) {
+      run.notice(what);
     }
   }
 

@@ -10,6 +10,7 @@ import boreledger.drivers.net.TcpAddress;
 import boreledger.drivers.net.TcpLine;
 import boreledger.drivers.profile.FrameSpec;
 import boreledger.drivers.profile.GaugeProfile;
+import boreledger.drivers.profile.LineSettings;
 import boreledger.drivers.serial.SerialLine;
 import boreledger.drivers.serial.SerialOpening;
 import boreledger.station.gauging.GaugingEvent;
@@ -19,6 +20,7 @@ import java.util.function.DoubleSupplier;
 /** A gauge on a serial or network port, or one that types into this program's standard input. */
 final class PortSource implements LiveSource {
   private static final String KEYBOARD = "keyboard";
+  private static final Bytes NEW_LINE = Bytes.ofHex("0a");
 
   private final GaugeProfile gauge;
   private final String port;
@@ -30,7 +32,7 @@ final class PortSource implements LiveSource {
     gauge = GaugeFiles.named(choice.gauge());
     port = choice.port();
     waits = choice.waits();
-    network = port.startsWith(TcpAddress.SCHEME) ? address(port) : null;
+    network = port.startsWith(TcpAddress.SCHEME) ? address(port, "--port") : null;
     typed = port.equals(KEYBOARD);
   }
 
@@ -74,7 +76,24 @@ final class PortSource implements LiveSource {
     if (port.equals(KEYBOARD)) {
       return keyboard(gauge, clockS);
     }
-    return once(port, port.startsWith(TcpAddress.SCHEME) ? address(port) : null, gauge, clockS);
+    TcpAddress network = port.startsWith(TcpAddress.SCHEME) ? address(port, "--port") : null;
+    return once(port, network, gauge, clockS);
+  }
+
+  /**
+   * Opens the line of a foot switch, which is waited for when it goes.
+   *
+   * @param option the option that named the port, for messages
+   * @throws UsageProblem if a network address cannot be one
+   */
+  static Line switchLine(String port, String option, DoubleSupplier clockS)
+      throws LineFault, UsageProblem {
+    if (port.equals(KEYBOARD)) {
+      return typed(NEW_LINE, clockS);
+    }
+    return port.startsWith(TcpAddress.SCHEME)
+        ? TcpLine.lasting(address(port, option), clockS)
+        : SerialOpening.lasting(port, LineSettings.DEFAULT, clockS);
   }
 
   @Override
@@ -90,16 +109,20 @@ final class PortSource implements LiveSource {
   }
 
   /** A network address; a text that cannot be one is refused. */
-  static TcpAddress address(String text) throws UsageProblem {
+  static TcpAddress address(String text, String option) throws UsageProblem {
     try {
       return TcpAddress.parse(text);
     } catch (IllegalArgumentException e) {
-      throw new UsageProblem("--port: " + e.getMessage());
+      throw new UsageProblem(option + ": " + e.getMessage());
     }
   }
 
   private static Line keyboard(GaugeProfile gauge, DoubleSupplier clockS) {
-    KeyboardLine line = new KeyboardLine(ending(gauge.frame()), clockS);
+    return typed(ending(gauge.frame()), clockS);
+  }
+
+  private static Line typed(Bytes ending, DoubleSupplier clockS) {
+    KeyboardLine line = new KeyboardLine(ending, clockS);
     new TypedLines(System.in, line).start();
     return line;
   }

@@ -1,6 +1,5 @@
 package boreledger.station.app;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
@@ -11,6 +10,7 @@ import boreledger.station.results.JobComputing;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobSessions;
 import boreledger.station.session.Version;
+import boreledger.station.wording.LengthFormat;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;

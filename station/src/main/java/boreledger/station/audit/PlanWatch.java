@@ -11,6 +11,7 @@ final class PlanWatch {
   private final int[] readings;
   private boolean mayCheckAgain;
   private boolean reopened;
+  private boolean chosen;
 
   PlanWatch(List<Position> plan) {
     this.plan = plan;
@@ -20,6 +21,12 @@ final class PlanWatch {
   /** The session goes on after a pause: a check on the setting ring may come first. */
   void resumed() {
     mayCheckAgain = plan.contains(SettingCheck.OPENING);
+    chosen = false;
+  }
+
+  /** A person chose the next position: what still waits may come in any order until a pause. */
+  void chosen() {
+    chosen = true;
   }
 
   /** What is wrong with a reading at a position now; empty when it was its turn. */
@@ -38,8 +45,9 @@ final class PlanWatch {
     int turn = turn();
     // A hole in a session that was done is filled, and the closing check is asked for once more.
     boolean closedAgain = reopened && position.equals(SettingCheck.CLOSING) && turn == plan.size();
+    boolean asChosen = chosen && readings[at] == 0 && !(position instanceof SettingCheck);
     readings[at]++;
-    if (at == turn || closedAgain) {
+    if (at == turn || closedAgain || asChosen) {
       return Optional.empty();
     }
     String due = turn == plan.size() ? "nothing" : plan.get(turn).words();

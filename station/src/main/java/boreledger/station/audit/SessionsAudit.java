@@ -1,6 +1,7 @@
 package boreledger.station.audit;
 
 import boreledger.station.audit.Shelf.Lacking;
+import boreledger.station.ledger.EntryBody.Chosen;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SessionEnded;
@@ -105,6 +106,8 @@ final class SessionsAudit {
     } else if (body instanceof SessionResumed resumed) {
       session.resumed(resumed);
       programs.add(session.program());
+    } else if (body instanceof Chosen) {
+      session.plan().chosen();
     } else if (body instanceof SessionEnded && !session.plan().isDone()) {
       remarks.finding(seq, "ends session " + body.session() + " before its plan is done");
     } else {

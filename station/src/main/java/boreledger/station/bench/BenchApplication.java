@@ -24,6 +24,7 @@ import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.voice.SystemVoice;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.words.Text;
+import boreledger.station.gauging.Wish;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
@@ -109,6 +110,7 @@ public final class BenchApplication extends Application {
             () -> System.nanoTime() / NANOS_PER_S);
     look.rememberUnder("voice", model.spokenProperty());
     desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
+    wiring.opened().accept(desk);
     appearance.unit().subscribe(model::showIn);
     window = new StationWindow(model, rooms(), appearance, stage);
     look.restore(stage, BenchApplication::canBeSeen);
@@ -123,7 +125,6 @@ public final class BenchApplication extends Application {
   @Override
   public void stop() {
     desk.stop();
-    wiring.closed().accept(desk);
     background.shutdown();
     tones.close();
     voice.close();
@@ -188,7 +189,7 @@ public final class BenchApplication extends Application {
   private final class Answers implements HeldAnswers {
     @Override
     public void confirm(Outcome.Held held) {
-      desk.confirm(held);
+      desk.wish(new Wish.Confirm(held, Wish.By.BENCH));
     }
 
     @Override

@@ -13,12 +13,11 @@ import java.util.function.Consumer;
  *     person chooses
  * @param practicePace how many times faster than life the practice gauge works
  * @param watcher told everything that the bench is told
- * @param closed takes the desk when the window is closed, before {@link BenchApplication#show}
- *     returns; what goes on is being stopped then
+ * @param opened takes the desk as soon as it is there, before anything is gauged
  */
 public record BenchWiring(
     Workshop workshop,
     GaugingDesk.Work first,
     double practicePace,
     Consumer<GaugingEvent> watcher,
-    Consumer<GaugingDesk> closed) {}
+    Consumer<GaugingDesk> opened) {}

@@ -1,6 +1,7 @@
 package boreledger.station.cli;
 
 import boreledger.station.app.Folders;
+import boreledger.station.app.FootSwitches;
 import boreledger.station.app.LiveGauging;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.results.JobResults;
@@ -43,12 +44,16 @@ final class BenchCommand implements Callable<Integer> {
     live.practiseOn(Folders.sampleJob());
     ProgressLines lines = new ProgressLines(answer);
     if (live.isSilent()) {
-      return told(Window.show(ledger == null ? Folders.practiceLedger() : ledger, null, lines));
+      Path usual = ledger == null ? Folders.practiceLedger() : ledger;
+      try (FootSwitches switches = live.footSwitches()) {
+        return told(Window.show(usual, null, lines, switches));
+      }
     }
     Path file = ledger(sample);
-    try (LiveGauging gauging = LiveGauging.prepare(live.request(file))) {
+    try (LiveGauging gauging = LiveGauging.prepare(live.request(file));
+        FootSwitches switches = live.footSwitches()) {
       answer.tell("ledger " + file);
-      return told(Window.show(file, gauging::run, lines));
+      return told(Window.show(file, gauging::run, lines, switches));
     }
   }
 

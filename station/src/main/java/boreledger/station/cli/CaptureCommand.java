@@ -2,6 +2,7 @@ package boreledger.station.cli;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
+import boreledger.station.app.FootSwitches;
 import boreledger.station.app.LiveGauging;
 import boreledger.station.app.Play;
 import boreledger.station.app.UsageProblem;
@@ -27,6 +28,7 @@ import picocli.CommandLine.ParentCommand;
       "Example: boreledger capture --job my.job.toml --gauge my.gauge.toml --port /dev/ttyUSB0",
       "  --measure bore --ledger my.db --setting-temp 20.4 --block-temp 21.3",
       "Two gauges at once: add --also depth.gauge.toml@/dev/ttyUSB1:ring-depth:top",
+      "A foot switch with two pedals: add --switch /dev/ttyUSB2=A:back --switch /dev/ttyUSB2=B:skip",
       "To practise without a gauge: boreledger capture --job my.job.toml --practice --pace 20",
       "  --measure bore --ledger practice.db"
     })
@@ -44,8 +46,10 @@ final class CaptureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws FileProblem, UsageProblem, LineFault, LedgerFault {
-    try (LiveGauging gauging = LiveGauging.prepare(live.request(ledger))) {
+    try (LiveGauging gauging = LiveGauging.prepare(live.request(ledger));
+        FootSwitches switches = live.footSwitches()) {
       Play play = new Play(new ProgressLines(answer));
+      switches.start(play::wish, play::notice);
       program.interruption().stopBy(play::stop);
       JobResults results = gauging.run(play);
       answer.print(results, ResultsText.of(results));

@@ -2,6 +2,7 @@ package boreledger.station.cli;
 
 import boreledger.drivers.capture.Pace;
 import boreledger.station.app.Demo;
+import boreledger.station.app.FootSwitches;
 import boreledger.station.app.Play;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.results.JobResults;
@@ -58,7 +59,10 @@ final class DemoCommand implements Callable<Integer> {
     JobResults results =
         window
             ? Window.show(
-                    demo.ledgerFile(), play -> demo.play(() -> Pace.times(speed), play), lines)
+                    demo.ledgerFile(),
+                    play -> demo.play(() -> Pace.times(speed), play),
+                    lines,
+                    FootSwitches.none())
                 .orElseThrow()
             : demo.play(Pace::asFastAsRead, new Play(lines));
     answer.tell("build sheet " + demo.sheetFile());

@@ -1,14 +1,19 @@
 package boreledger.station.cli;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.drivers.line.LineFault;
+import boreledger.station.app.FootSwitches;
 import boreledger.station.app.LiveChoice;
 import boreledger.station.app.LiveRequest;
+import boreledger.station.app.Pedal;
 import boreledger.station.app.UsageProblem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -107,6 +112,18 @@ final class LiveOptions {
       })
   private List<String> also = List.of();
 
+  @Option(
+      names = "--switch",
+      paramLabel = "PORT=ACTION",
+      converter = PedalOption.class,
+      description = {
+        "A foot switch on a port of its own, or keyboard: each line of text that it sends is one",
+        "press. ACTION is read (the gauge is asked for a reading), back (take the last reading",
+        "back, or restore it), skip (this position waits until the end), confirm or leave (the",
+        "value held last). Several pedals on one port: PORT=TEXT:ACTION, once for each text."
+      })
+  private List<Pedal> pedals = List.of();
+
   /** The job file; null when none was named. */
   Path job() {
     return job;
@@ -123,6 +140,18 @@ final class LiveOptions {
       job = sampleJob;
       measure = measure == null ? Measure.BORE : measure;
     }
+  }
+
+  /** Opens the foot switches; often none. */
+  FootSwitches footSwitches() throws UsageProblem, LineFault {
+    Set<String> gauges = new HashSet<>();
+    if (port != null) {
+      gauges.add(port);
+    }
+    for (LiveRequest.Also each : alsoListening()) {
+      gauges.add(each.gauge().port());
+    }
+    return FootSwitches.open(pedals, gauges);
   }
 
   LiveRequest request(Path ledger) throws UsageProblem {

@@ -98,6 +98,24 @@ final class ProgressLines implements Consumer<GaugingEvent> {
               restored.valueMm(),
               restored.entry()));
       next(restored.next());
+    } else {
+      granted(outcome);
+    }
+  }
+
+  private void granted(Outcome outcome) {
+    if (outcome instanceof Outcome.Skipped skipped) {
+      tell("skipped: " + skipped.position().words());
+      next(skipped.next());
+    } else if (outcome instanceof Outcome.GoingTo to) {
+      tell(to.again() ? "to be gauged again: the reading there stands until then" : "as chosen");
+      next(to.position());
+    } else if (outcome instanceof Outcome.Left left) {
+      tell("left: " + left.held().position().words());
+    } else if (outcome instanceof Outcome.Asked) {
+      tell("asked: the gauge is to send a reading");
+    } else if (outcome instanceof Outcome.NotDone not) {
+      tell("not done: " + not.why());
     }
   }
 

@@ -1,5 +1,6 @@
 package boreledger.station.cli;
 
+import boreledger.station.app.FootSwitches;
 import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.BenchApplication;
@@ -29,13 +30,20 @@ final class Window {
    * @param ledger the ledger that it shows
    * @param first what is gauged at once; null for nothing
    * @param watcher told everything that the window is told
+   * @param switches heard as long as the window is open
    * @return what was gauged last; empty when nothing was
    * @throws Exception what the last gauging failed with
    */
   static Optional<JobResults> show(
-      Path ledger, GaugingDesk.Work first, Consumer<GaugingEvent> watcher) throws Exception {
-    AtomicReference<GaugingDesk> desk = new AtomicReference<>();
-    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, 1, watcher, desk::set));
-    return desk.get().lastResults();
+      Path ledger, GaugingDesk.Work first, Consumer<GaugingEvent> watcher, FootSwitches switches)
+      throws Exception {
+    AtomicReference<GaugingDesk> opened = new AtomicReference<>();
+    Consumer<GaugingDesk> hears =
+        desk -> {
+          opened.set(desk);
+          switches.start(desk::wish, desk::notice);
+        };
+    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, 1, watcher, hears));
+    return opened.get().lastResults();
   }
 }

@@ -4,12 +4,11 @@ import boreledger.station.job.Engine.Arrangement;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
+import boreledger.station.wording.Phrase;
 import java.util.List;
 
 /** The block from above: every cylinder with its number and its state, by word and by outline. */
 public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) implements Figure {
-  private static final String BANKS = "Banks drawn odd and even; go by the number.";
-
   /** Takes a copy of the list. */
   public BlockFigure {
     cylinders = List.copyOf(cylinders);
@@ -21,8 +20,9 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
    * @param look whether a ring of it asks a person to look
    */
   public record Cylinder(int number, BoreState state, boolean look) {
-    List<String> words() {
-      return look ? List.of(state.words(), "look at its rings") : List.of(state.words());
+    List<String> words(Pen pen) {
+      String bore = pen.say(state.phrase());
+      return look ? List.of(bore, pen.say(Phrase.FIGURE_LOOK_AT_RINGS)) : List.of(bore);
     }
   }
 
@@ -66,7 +66,7 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
     }
     if (!oneRow) {
       Point at = new Point(area.x(), area.bottom() - 0.3 * size);
-      pen.text(BANKS, at, Anchor.LEFT, size, Role.QUIET);
+      pen.text(pen.say(Phrase.FIGURE_BANKS), at, Anchor.LEFT, size, Role.QUIET);
     }
   }
 
@@ -74,7 +74,7 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
   private double fitting(Pen pen, double width, double size) {
     double widest =
         cylinders.stream()
-            .flatMap(each -> each.words().stream())
+            .flatMap(each -> each.words(pen).stream())
             .mapToDouble(each -> pen.width(each, size))
             .max()
             .orElse(0);
@@ -90,7 +90,7 @@ public record BlockFigure(Arrangement arrangement, List<Cylinder> cylinders) imp
     double tall = 0.9 * radius;
     pen.text(number, centre.plus(0, 0.36 * tall), Anchor.CENTRE, tall, Role.INK);
     double y = room.bottom() + 1.1 * size;
-    for (String words : cylinder.words()) {
+    for (String words : cylinder.words(pen)) {
       pen.text(words, new Point(centre.x(), y), Anchor.CENTRE, size, Role.INK);
       y += 1.25 * size;
     }

@@ -5,6 +5,8 @@ import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,8 +29,11 @@ public record BoreProfileFigure(
     double deepestMm,
     LengthFormat lengths)
     implements Figure {
-  private static final Map<String, String> LIMITS =
-      Map.of("bore-min", "smallest", "bore-max", "largest", "wear-limit", "wear limit");
+  private static final Map<String, Phrase> LIMITS =
+      Map.of(
+          "bore-min", Phrase.FIGURE_SMALLEST,
+          "bore-max", Phrase.FIGURE_LARGEST,
+          "wear-limit", Phrase.FIGURE_WEAR_LIMIT);
   private static final double LEAST_SPAN_MM = 0.02;
   private static final double WIDEST_FOR_LIMITS = 2.6;
 
@@ -114,7 +119,9 @@ public record BoreProfileFigure(
 
   @Override
   public void draw(Pen pen, Area area, double size) {
-    Legend.draw(pen, area, size, curves.stream().map(curve -> curve.axis() + " axis").toList());
+    List<String> axes =
+        curves.stream().map(curve -> pen.say(Phrase.FIGURE_AXIS, curve.axis())).toList();
+    Legend.draw(pen, area, size, axes);
     DepthChart chart =
         new DepthChart(
             pen,
@@ -123,7 +130,7 @@ public record BoreProfileFigure(
             lengths,
             new Range(lowMm, highMm),
             new Range(0, Math.max(1, 1.06 * deepestMm)),
-            "diameter",
+            pen.say(Phrase.FIGURE_DIAMETER),
             marks);
     curves.forEach(curve -> segments(curve).forEach(segment -> band(pen, chart, segment)));
     for (int i = 0; i < curves.size(); i++) {

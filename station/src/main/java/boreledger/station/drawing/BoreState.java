@@ -2,31 +2,32 @@ package boreledger.station.drawing;
 
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.CheckResult;
+import boreledger.station.wording.Phrase;
 
 /** How a bore stands against the job's limits, the gravest finding first. */
 public enum BoreState {
   /** Some limit is surely not kept. */
-  BEYOND("beyond a limit"),
+  BEYOND(Phrase.STATE_BEYOND),
   /** Some limit lies inside the uncertainty. */
-  UNDECIDED("undecided"),
+  UNDECIDED(Phrase.STATE_UNDECIDED),
   /** Nothing was gauged. */
-  NOT_GAUGED("not gauged"),
+  NOT_GAUGED(Phrase.STATE_NOT_GAUGED),
   /** Some position has no reading yet. */
-  INCOMPLETE("not all read"),
+  INCOMPLETE(Phrase.STATE_INCOMPLETE),
   /** Everything was read, and the job gives no limit. */
-  NO_LIMITS("no limits given"),
+  NO_LIMITS(Phrase.STATE_NO_LIMITS),
   /** Every limit that the job gives is surely kept. */
-  WITHIN("within limits");
+  WITHIN(Phrase.STATE_WITHIN);
 
-  private final String words;
+  private final Phrase phrase;
 
-  BoreState(String words) {
-    this.words = words;
+  BoreState(Phrase phrase) {
+    this.phrase = phrase;
   }
 
-  /** The state in words. */
-  public String words() {
-    return words;
+  /** What is said of it. */
+  public Phrase phrase() {
+    return phrase;
   }
 
   /** The state of a bore. */

@@ -2,6 +2,8 @@ package boreledger.station.drawing;
 
 import boreledger.station.results.SessionComparison;
 import boreledger.station.results.SessionComparison.Change;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,9 +14,9 @@ import java.util.stream.Stream;
  * difference from the one before: where it does not reach that one, the difference is beyond it.
  *
  * @param curves one for each axis; a single one for gaps
- * @param title what was measured
+ * @param what what was measured
  */
-public record ChangeFigure(List<Curve> curves, String title, LengthFormat lengths)
+public record ChangeFigure(List<Curve> curves, Phrase what, LengthFormat lengths)
     implements Figure {
   private static final double LEAST_SPAN_MM = 0.02;
 
@@ -51,10 +53,10 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
   /** What became of one cylinder. */
   public static ChangeFigure of(SessionComparison comparison, int cylinder, LengthFormat lengths) {
     boolean gaps = comparison.changes().stream().anyMatch(each -> each.what().equals("gap"));
-    String title = gaps ? "gap" : "diameter";
+    String what = gaps ? "gap" : "diameter";
     List<Change> read =
         comparison.changes().stream()
-            .filter(each -> each.cylinder() == cylinder && each.what().equals(title))
+            .filter(each -> each.cylinder() == cylinder && each.what().equals(what))
             .toList();
     List<Curve> curves = new ArrayList<>();
     for (String axis : read.stream().map(ChangeFigure::axis).distinct().toList()) {
@@ -72,7 +74,7 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
                               each.expandedUncertaintyMm()))
                   .toList()));
     }
-    return new ChangeFigure(curves, title, lengths);
+    return new ChangeFigure(curves, gaps ? Phrase.FIGURE_GAP : Phrase.FIGURE_DIAMETER, lengths);
   }
 
   private static String axis(Change change) {
@@ -93,7 +95,7 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
             Range.of(points.stream().flatMap(ChangePoint::edgesMm).toList(), LEAST_SPAN_MM)
                 .widened(0.05),
             new Range(0, Math.max(1, 1.06 * deepestMm)),
-            title,
+            pen.say(what),
             List.of());
     for (int i = 0; i < curves.size(); i++) {
       before(pen, chart, curves.get(i), Marker.of(i), size);
@@ -134,7 +136,9 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
   private double legend(Pen pen, Area area, double size) {
     double widest = 0;
     for (Curve curve : curves) {
-      widest = Math.max(widest, pen.width(words(curve, "before"), size) + 4.4 * size);
+      double words =
+          Math.max(pen.width(before(pen, curve), size), pen.width(after(pen, curve), size));
+      widest = Math.max(widest, words + 4.4 * size);
     }
     double fitting = 2 * widest > area.width() ? size * area.width() / (2 * widest) : size;
     double row = Legend.HEIGHT * size;
@@ -142,15 +146,14 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
       Marker marker = Marker.of(i);
       Point left = new Point(area.x(), area.y() + 0.55 * size + i * row);
       Point middle = left.plus(widest * fitting / size, 0);
-      pen.line(
-          left,
-          left.plus(2.8 * fitting, 0),
-          new Stroke(marker.role(), 0.13 * fitting, Dash.DASHED));
+      Stroke broken = new Stroke(marker.role(), 0.13 * fitting, Dash.DASHED);
+      pen.line(left, left.plus(2.8 * fitting, 0), broken);
       marker.hollow(pen, left.plus(1.4 * fitting, 0), 0.42 * fitting);
-      named(pen, left, words(curves.get(i), "before"), fitting);
-      pen.line(middle, middle.plus(2.8 * fitting, 0), Stroke.solid(marker.role(), 0.13 * fitting));
+      named(pen, left, before(pen, curves.get(i)), fitting);
+      Stroke whole = Stroke.solid(marker.role(), 0.13 * fitting);
+      pen.line(middle, middle.plus(2.8 * fitting, 0), whole);
       marker.filled(pen, middle.plus(1.4 * fitting, 0), 0.34 * fitting);
-      named(pen, middle, words(curves.get(i), "after"), fitting);
+      named(pen, middle, after(pen, curves.get(i)), fitting);
     }
     return row * curves.size();
   }
@@ -159,7 +162,15 @@ public record ChangeFigure(List<Curve> curves, String title, LengthFormat length
     pen.text(words, at.plus(3.2 * size, 0.36 * size), Anchor.LEFT, size, Role.INK);
   }
 
-  private static String words(Curve curve, String when) {
-    return curve.axis() == null ? when : curve.axis() + " " + when;
+  private static String before(Pen pen, Curve curve) {
+    return curve.axis() == null
+        ? pen.say(Phrase.FIGURE_BEFORE)
+        : pen.say(Phrase.FIGURE_AXIS_BEFORE, curve.axis());
+  }
+
+  private static String after(Pen pen, Curve curve) {
+    return curve.axis() == null
+        ? pen.say(Phrase.FIGURE_AFTER)
+        : pen.say(Phrase.FIGURE_AXIS_AFTER, curve.axis());
   }
 }

@@ -2,6 +2,8 @@ package boreledger.station.drawing;
 
 import boreledger.station.drawing.MarkLabels.Label;
 import boreledger.station.drawing.MarkLabels.Wanted;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -97,7 +99,7 @@ final class DepthChart {
   }
 
   private String words(ValueMark mark) {
-    return mark.words() + " " + lengths.stated(mark.mm());
+    return pen.say(mark.what()) + " " + lengths.stated(mark.mm());
   }
 
   private void down(Ticks ticks, Area area) {
@@ -108,7 +110,8 @@ final class DepthChart {
       pen.text(ticks.labels().get(i), label, Anchor.RIGHT, size, Role.INK);
     }
     Point title = new Point(area.x(), area.bottom() - 0.3 * size);
-    pen.text("depth, " + lengths.symbol(), title, Anchor.LEFT, size, Role.QUIET);
+    String words = pen.say(Phrase.FIGURE_DEPTH) + ", " + lengths.symbol();
+    pen.text(words, title, Anchor.LEFT, size, Role.QUIET);
   }
 
   private void across(Area area, String title) {

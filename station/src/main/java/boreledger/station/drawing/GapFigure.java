@@ -4,6 +4,8 @@ import boreledger.station.job.Ring;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -51,10 +53,11 @@ public record GapFigure(
   public static GapFigure of(RingResults results, Ring ring, LengthFormat lengths) {
     List<ValueMark> marks = new ArrayList<>();
     Stroke limit = new Stroke(Role.LIMIT, 0.8, Dash.DASH_DOT);
-    marks.add(new ValueMark("smallest", ring.gapMinMm(), limit));
-    marks.add(new ValueMark("largest", ring.gapMaxMm(), limit));
+    marks.add(new ValueMark(Phrase.FIGURE_SMALLEST, ring.gapMinMm(), limit));
+    marks.add(new ValueMark(Phrase.FIGURE_LARGEST, ring.gapMaxMm(), limit));
     if (results.targetMm() != null) {
-      marks.add(new ValueMark("target", results.targetMm(), Stroke.solid(Role.LIMIT, 1.2)));
+      marks.add(
+          new ValueMark(Phrase.FIGURE_TARGET, results.targetMm(), Stroke.solid(Role.LIMIT, 1.2)));
     }
     TightestResult tightest = results.tightest();
     return new GapFigure(
@@ -72,7 +75,8 @@ public record GapFigure(
 
   @Override
   public void draw(Pen pen, Area area, double size) {
-    Legend.draw(pen, area, size, List.of("measured", "expected from the bore"));
+    List<String> series = List.of(pen.say(Phrase.FIGURE_MEASURED), pen.say(Phrase.FIGURE_EXPECTED));
+    Legend.draw(pen, area, size, series);
     DepthChart chart =
         new DepthChart(
             pen,
@@ -81,7 +85,7 @@ public record GapFigure(
             lengths,
             span(),
             new Range(0, Math.max(1, 1.06 * deepestMm)),
-            "gap",
+            pen.say(Phrase.FIGURE_GAP),
             marks);
     expected(pen, chart, size);
     measured(pen, chart, size);
@@ -142,7 +146,7 @@ public record GapFigure(
     pen.circle(at, 0.85 * size, Stroke.solid(Role.ATTENTION, 0.14 * size));
     boolean rightSide = at.x() < chart.plot().centre().x();
     Point words = at.plus((rightSide ? 1.3 : -1.3) * size, 0.36 * size);
-    String name = "tightest";
+    String name = pen.say(Phrase.FIGURE_TIGHTEST);
     double width = pen.width(name, size);
     double left = (rightSide ? Anchor.LEFT : Anchor.RIGHT).left(words.x(), width);
     Area free = new Area(left, words.y() - 0.9 * size, width, 1.2 * size);

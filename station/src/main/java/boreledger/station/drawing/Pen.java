@@ -1,5 +1,7 @@
 package boreledger.station.drawing;
 
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Vocabulary;
 import java.util.List;
 
 /**
@@ -31,6 +33,11 @@ public interface Pen {
 
   /** How wide {@link #text} would write words. */
   double width(String words, double size);
+
+  /** Says a phrase in the language of what is drawn on; English on paper. */
+  default String say(Phrase phrase, String... parts) {
+    return Vocabulary.ENGLISH.say(phrase, parts);
+  }
 
   /** Draws one line. */
   default void line(Point from, Point to, Stroke stroke) {

@@ -6,6 +6,8 @@ import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -73,8 +75,8 @@ public record RoundnessFigure(
   public void draw(Pen pen, Area area, double size) {
     List<String> notes =
         List.of(
-            String.format(Locale.ROOT, "Deviations drawn %.0f times larger.", exaggeration),
-            "Crankshaft left to right; between the axes a guess.");
+            pen.say(Phrase.FIGURE_EXAGGERATED, String.format(Locale.ROOT, "%.0f", exaggeration)),
+            pen.say(Phrase.FIGURE_CRANKSHAFT));
     double notesHeight = 1.3 * size * notes.size() + 0.3 * size;
     Area grid = area.inside(0, 0, 0, notesHeight);
     int columns = columns(grid, size);
@@ -120,7 +122,8 @@ public record RoundnessFigure(
         axis(pen, centre, radius, section, i, size);
       }
     }
-    String where = lengths.depth(section.depthMm()) + " " + lengths.symbol() + " deep";
+    String where =
+        pen.say(Phrase.FIGURE_DEEP, lengths.depth(section.depthMm()) + " " + lengths.symbol());
     Point at = new Point(centre.x(), room.bottom() + 0.9 * size);
     pen.text(where, at, Anchor.CENTRE, fitting(pen, where, cell.width(), size), Role.INK);
     String value = value(pen, section, cell.width(), size);
@@ -158,7 +161,7 @@ public record RoundnessFigure(
   /** Without its uncertainty where there is no room to read it. */
   private String value(Pen pen, RoundSection section, double width, double size) {
     if (section.outOfRoundMm() == null) {
-      return "not all axes read";
+      return pen.say(Phrase.FIGURE_NOT_ALL_AXES);
     }
     Double uncertaintyMm = section.expandedUncertaintyMm();
     String whole = lengths.number(section.outOfRoundMm(), uncertaintyMm);

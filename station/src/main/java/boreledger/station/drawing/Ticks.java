@@ -1,5 +1,6 @@
 package boreledger.station.drawing;
 
+import boreledger.station.wording.LengthFormat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;

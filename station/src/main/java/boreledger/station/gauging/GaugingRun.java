@@ -23,6 +23,7 @@ import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /**
  * Feeds a gauge into its session, and further gauges into theirs, until the plan is done, the line
@@ -34,8 +35,8 @@ import java.util.function.Consumer;
  * further gauge that was heard of. A further gauge's line may end or break without ending the run.
  *
  * <p>The ledger is written on the thread that calls {@link #run}, and the watcher is told there,
- * after the commit. {@link #stop}, {@link #confirm} and {@link #keep} may be called from any
- * thread.
+ * after the commit. {@link #stop}, {@link #wish}, {@link #notice} and {@link #keep} may be called
+ * from any thread.
  */
 public final class GaugingRun {
   private static final int QUEUE_CAPACITY = 1024;
@@ -48,46 +49,55 @@ public final class GaugingRun {
   private final List<SideGauge> sides;
   private final Consumer<GaugingEvent> watcher;
   private final CaptureQueue queue = new CaptureQueue(QUEUE_CAPACITY);
-  private final Queue<Outcome.Held> confirmed = new ConcurrentLinkedQueue<>();
   private final Errands errands = new Errands();
+  private final Queue<Word> words = new ConcurrentLinkedQueue<>();
+  private final Granting granting;
   private volatile boolean stopped;
   private final LineWatch watch = new LineWatch();
   private LineFault fault;
+  private GaugeReader reader;
+  private boolean away;
+
+  /** Something that another thread wants done on the one that writes the ledger. */
+  private interface Word {
+    void handle() throws LedgerFault;
+  }
 
   private GaugingRun(
       Session session,
       Line line,
       boolean resumed,
-      boolean toTheLinesEnd,
+      DoubleSupplier clockS,
       List<SideGauge> sides,
       Consumer<GaugingEvent> watcher) {
     this.session = session;
     this.line = line;
     this.resumed = resumed;
-    this.toTheLinesEnd = toTheLinesEnd;
+    this.toTheLinesEnd = clockS == null;
     this.sides = List.copyOf(sides);
+    this.granting = new Granting(session, this.sides, clockS, this::ask, this::tell);
     this.watcher = watcher;
   }
 
-  /** A run on a live line, which is over when the plan is done. */
-  public static GaugingRun live(
-      Session session, Line line, boolean resumed, Consumer<GaugingEvent> watcher) {
-    return live(session, line, resumed, List.of(), watcher);
-  }
-
-  /** The same, with further gauges whose names differ; it closes their lines too. */
+  /**
+   * A run on a live line, which is over when the plan is done.
+   *
+   * @param clockS the clock of the line and of the session, in seconds
+   * @param sides further gauges whose names differ; it closes their lines too
+   */
   public static GaugingRun live(
       Session session,
       Line line,
       boolean resumed,
+      DoubleSupplier clockS,
       List<SideGauge> sides,
       Consumer<GaugingEvent> watcher) {
-    return new GaugingRun(session, line, resumed, false, sides, watcher);
+    return new GaugingRun(session, line, resumed, clockS, sides, watcher);
   }
 
   /** A run on recorded bytes, all of which are accounted for, beyond the plan's end too. */
   public static GaugingRun recorded(Session session, Line line, Consumer<GaugingEvent> watcher) {
-    return new GaugingRun(session, line, false, true, List.of(), watcher);
+    return new GaugingRun(session, line, false, null, List.of(), watcher);
   }
 
   /**
@@ -96,21 +106,21 @@ public final class GaugingRun {
    * @throws LedgerFault if something could not be kept; what was acknowledged before is
    */
   public Ending run() throws LedgerFault {
-    watcher.accept(
-        new GaugingEvent.Began(session.start(), session.id(), resumed, line.notes(), progress()));
+    tell(new GaugingEvent.Began(session.start(), session.id(), resumed, line.notes(), progress()));
     Plausible plausible = session.start().plausible();
     Gauge gauge =
         new Gauge(
             session.start().gauge(), new PlausibleWindow(plausible.lowMm(), plausible.highMm()));
-    Thread reader = reader(gauge).start();
+    reader = reader(gauge);
+    Thread reading = reader.start();
     sides.forEach(side -> side.start(queue));
     try {
-      Ending ending = toTheEnd(reader);
+      Ending ending = toTheEnd(reading);
       takeRestOfSides();
-      watcher.accept(new GaugingEvent.Over(ending, progress()));
+      tell(new GaugingEvent.Over(ending, progress()));
       return ending;
     } catch (LedgerFault e) {
-      watcher.accept(new GaugingEvent.Over(Ending.LEDGER_FAILED, progress()));
+      tell(new GaugingEvent.Over(Ending.LEDGER_FAILED, progress()));
       throw e;
     } finally {
       errands.end();
@@ -131,9 +141,17 @@ public final class GaugingRun {
     stopped = true;
   }
 
-  /** Takes a held value after all, if its position still waits. */
-  public void confirm(Outcome.Held held) {
-    confirmed.add(held);
+  /**
+   * Asks for something besides gauging; the watcher is told soon what came of it. Nothing is done
+   * once the run is over.
+   */
+  public void wish(Wish wish) {
+    words.add(() -> granting.grant(wish).ifPresent(this::said));
+  }
+
+  /** Has the watcher told of something in one line, such as a foot switch that has gone. */
+  public void notice(String what) {
+    words.add(() -> tell(new GaugingEvent.Noticed(what)));
   }
 
   /**
@@ -152,17 +170,17 @@ public final class GaugingRun {
     return Optional.ofNullable(fault);
   }
 
-  private Ending toTheEnd(Thread reader) throws LedgerFault {
+  private Ending toTheEnd(Thread reading) throws LedgerFault {
     Optional<Ending> ending = Optional.empty();
     while (ending.isEmpty()) {
       try {
         // Asked before the look into the queue, so that its last word is not missed.
-        boolean reading = reader.isAlive();
+        boolean alive = reading.isAlive();
         Optional<QueueItem> item = queue.poll(LOOK_UP);
-        if (item.isEmpty() && !reading) {
+        if (item.isEmpty() && !alive) {
           throw new IllegalStateException("the thread that reads " + line.name() + " has died");
         }
-        takeConfirmed();
+        handleWords();
         errands.run(session);
         ending = doneLive();
         if (ending.isEmpty() && item.isPresent()) {
@@ -179,12 +197,20 @@ public final class GaugingRun {
     return ending.get();
   }
 
-  private void takeConfirmed() throws LedgerFault {
-    for (Outcome.Held held = confirmed.poll(); held != null; held = confirmed.poll()) {
-      if (session.next().equals(Optional.of(held.position()))) {
-        said(session.confirm(held));
-      }
+  private void handleWords() throws LedgerFault {
+    // Only those that are there now: a watcher may answer each with another one.
+    for (int there = words.size(); there > 0; there--) {
+      words.remove().handle();
     }
+  }
+
+  private Outcome ask() {
+    if (away) {
+      return new Outcome.NotDone("the gauge's line has gone, so it cannot be asked");
+    }
+    return reader.trigger()
+        ? new Outcome.Asked()
+        : new Outcome.NotDone("the gauge's profile has no [ask], so it cannot be asked");
   }
 
   /** What further gauges had said before the end is kept, although the run is over. */
@@ -195,7 +221,7 @@ public final class GaugingRun {
       while (item.isPresent()) {
         Optional<SideGauge> side = side(item.get());
         if (side.isPresent()) {
-          side.get().handle(item.get(), watcher);
+          side.get().handle(item.get(), this::tell);
         }
         item = queue.poll(Duration.ZERO);
       }
@@ -214,7 +240,7 @@ public final class GaugingRun {
   private Optional<Ending> handle(QueueItem item) throws LedgerFault {
     Optional<SideGauge> side = side(item);
     if (side.isPresent()) {
-      side.get().handle(item, watcher);
+      side.get().handle(item, this::tell);
       return doneLive();
     }
     if (item instanceof QueueItem.Said said) {
@@ -222,13 +248,15 @@ public final class GaugingRun {
       return doneLive();
     }
     if (item instanceof QueueItem.Gone gone) {
+      away = true;
       session.lineBroke(gone.tS(), gone.why());
-      watcher.accept(new GaugingEvent.LineGone(gone.why(), progress()));
+      tell(new GaugingEvent.LineGone(gone.why(), progress()));
       return Optional.empty();
     }
     if (item instanceof QueueItem.Back back) {
+      away = false;
       session.lineBroke(back.tS(), back.how());
-      watcher.accept(new GaugingEvent.LineBack(back.how(), progress()));
+      tell(new GaugingEvent.LineBack(back.how(), progress()));
       return Optional.empty();
     }
     if (item instanceof QueueItem.Broke && stopped) {
@@ -252,10 +280,10 @@ public final class GaugingRun {
 
   private void hear(GaugeEvent event) throws LedgerFault {
     if (!toTheLinesEnd) {
-      watch.hear(event).ifPresent(what -> watcher.accept(new GaugingEvent.Noticed(what)));
+      watch.hear(event).ifPresent(what -> tell(new GaugingEvent.Noticed(what)));
     }
     if (event instanceof GaugeEvent.Live live) {
-      watcher.accept(new GaugingEvent.Live(live.sample()));
+      tell(new GaugingEvent.Live(live.sample()));
     } else if (event instanceof GaugeEvent.Picks picks) {
       said(toTheLinesEnd ? session.offer(picks.pick()) : watch.offer(session, picks.pick()));
     } else if (event instanceof GaugeEvent.Bad bad) {
@@ -263,8 +291,13 @@ public final class GaugingRun {
     }
   }
 
+  private void tell(GaugingEvent event) {
+    granting.hear(event);
+    watcher.accept(event);
+  }
+
   private void said(Outcome outcome) {
-    watcher.accept(new GaugingEvent.Said(outcome, progress()));
+    tell(new GaugingEvent.Said(outcome, progress()));
   }
 
   private Progress progress() {

@@ -9,6 +9,7 @@ import boreledger.drivers.queue.GaugeReader;
 import boreledger.drivers.queue.QueueItem;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.session.Outcome;
 import boreledger.station.session.Plausible;
 import boreledger.station.session.Session;
 import boreledger.station.session.SessionStart;
@@ -18,7 +19,7 @@ import java.util.function.Consumer;
 /**
  * A further gauge of a run, bound to a measure and a ring of its own. Its line has its own thread
  * and puts into the run's queue; what it says goes into its own session, which is opened when there
- * is something to keep. A far value of it is refused: only the main gauge's can be confirmed.
+ * is something to keep.
  *
  * <p>But for its line's thread, the thread that writes the ledger uses it.
  */
@@ -85,6 +86,13 @@ public final class SideGauge {
       lineBroke(broke.tS(), broke.fault().getMessage());
       told.accept(new GaugingEvent.LineGone(broke.fault().getMessage(), progress()));
     }
+  }
+
+  /** Takes a value that was held after all, or leaves it. */
+  void answer(Outcome.Held held, boolean take, Consumer<GaugingEvent> watcher) throws LedgerFault {
+    Outcome outcome = take ? session.confirm(held) : new Outcome.Left(held);
+    GaugingEvent event = new GaugingEvent.Said(outcome, progress());
+    watcher.accept(new GaugingEvent.Beside(name(), event));
   }
 
   private void hear(GaugeEvent event, Consumer<GaugingEvent> told) throws LedgerFault {

@@ -28,6 +28,7 @@ import java.util.List;
   @JsonSubTypes.Type(name = "ended", value = EntryBody.SessionEnded.class),
   @JsonSubTypes.Type(name = "taken-back", value = EntryBody.TakenBack.class),
   @JsonSubTypes.Type(name = "restored", value = EntryBody.Restored.class),
+  @JsonSubTypes.Type(name = "chosen", value = EntryBody.Chosen.class),
   @JsonSubTypes.Type(name = "moved", value = EntryBody.Moved.class),
   @JsonSubTypes.Type(name = "amended", value = EntryBody.Amended.class),
   @JsonSubTypes.Type(name = "filed", value = EntryBody.Filed.class),
@@ -206,6 +207,27 @@ public sealed interface EntryBody {
       long session,
       long entry,
       Double tS,
+      Instant wall,
+      String why,
+      String who,
+      String raw,
+      Double valueMm)
+      implements OfSession {}
+
+  /**
+   * A person chose what is gauged next, so that the plan's order does not hold from here on: by
+   * skipping a position, or by going to one.
+   *
+   * @param position the next position
+   * @param why in one plain clause
+   * @param who the person; null when not known
+   * @param raw what the gauge sent as the gesture, in hexadecimal; null when it was no gesture
+   * @param valueMm the gesture's value; null when it was no gesture
+   */
+  record Chosen(
+      long session,
+      Position position,
+      double tS,
       Instant wall,
       String why,
       String who,

@@ -1,8 +1,9 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.AdviceResult;
 import boreledger.station.results.AdviceResult.CylinderAdviceResult;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -62,7 +63,7 @@ final class AdviceSection {
         lengths.number(cylinder.clearanceMm(), lengths.coarseDecimals()),
         cylinder.reasons().isEmpty()
             ? "honing would do"
-            : "no: " + String.join("; ", cylinder.reasons()));
+            : "no: " + String.join("; ", Wording.PLAIN.each(cylinder.reasons())));
   }
 
   private String stated(double mm) {

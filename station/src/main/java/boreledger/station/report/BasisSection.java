@@ -1,7 +1,6 @@
 package boreledger.station.report;
 
 import boreledger.calc.gapping.GapRule;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.Engine;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
@@ -9,6 +8,7 @@ import boreledger.station.job.Running;
 import boreledger.station.results.JobResults.TableUsed;
 import boreledger.station.table.Material;
 import boreledger.station.table.UsualTemperatures;
+import boreledger.station.wording.LengthFormat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,7 +1,7 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.CheckResult;
+import boreledger.station.wording.LengthFormat;
 import java.util.Locale;
 import java.util.Optional;
 

@@ -1,9 +1,10 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.JobResults.KindChoice;
 import boreledger.station.results.RingChoice;
 import boreledger.station.results.RingChoice.Place;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,8 +37,12 @@ final class ChoiceSection {
       pieces.addAll(type.subheading(kind.ring() + " rings"));
       pieces.addAll(type.table(COLUMNS, choice.assignment().stream().map(this::row).toList()));
       pieces.addAll(type.paragraph(sum(choice)));
-      choice.without().forEach(words -> pieces.addAll(type.caution(words + ".")));
-      choice.spare().forEach(words -> pieces.addAll(type.paragraph(words + ".")));
+      Wording.PLAIN
+          .each(choice.without())
+          .forEach(words -> pieces.addAll(type.caution(words + ".")));
+      Wording.PLAIN
+          .each(choice.spare())
+          .forEach(words -> pieces.addAll(type.paragraph(words + ".")));
       parts.add(pieces);
     }
     return parts;

@@ -2,7 +2,6 @@ package boreledger.station.report;
 
 import boreledger.station.drawing.BoreProfileFigure;
 import boreledger.station.drawing.BoreState;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.drawing.RoundnessFigure;
 import boreledger.station.job.GaugingOrder;
 import boreledger.station.results.BoreResults;
@@ -11,6 +10,8 @@ import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -52,7 +53,12 @@ final class CylinderSection {
     BoreResults bore = cylinder.bore();
     BoreState state = BoreState.of(bore);
     List<Piece> pieces = new ArrayList<>();
-    pieces.addAll(type.heading("Cylinder " + cylinder.cylinder() + ", bore " + state.words()));
+    pieces.addAll(
+        type.heading(
+            "Cylinder "
+                + cylinder.cylinder()
+                + ", bore "
+                + Vocabulary.ENGLISH.say(state.phrase())));
     List<String> cautions = new SheetCautions(facts.results(), lengths).of(bore);
     cautions.forEach(caution -> pieces.addAll(type.caution(caution)));
     if (state == BoreState.NOT_GAUGED) {

@@ -3,6 +3,7 @@ package boreledger.station.report;
 import boreledger.station.drawing.BoreState;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -64,6 +65,7 @@ final class GlanceSection {
             .filter(check -> !grave.isEmpty() || !check.check().equals("wear-limit"))
             .map(check -> new CheckWords(facts.lengths(), check).clause())
             .collect(Collectors.joining("\n"));
-    return state.words() + (clauses.isEmpty() ? "" : "\n" + clauses);
+    String words = Vocabulary.ENGLISH.say(state.phrase());
+    return words + (clauses.isEmpty() ? "" : "\n" + clauses);
   }
 }

@@ -1,7 +1,6 @@
 package boreledger.station.report;
 
 import boreledger.station.drawing.BlockFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.Engine;
 import boreledger.station.job.GaugingOrder;
 import boreledger.station.job.Limits;
@@ -9,6 +8,7 @@ import boreledger.station.job.Setting;
 import boreledger.station.report.Typesetter.Fact;
 import boreledger.station.results.GaugeUse;
 import boreledger.station.table.Material;
+import boreledger.station.wording.LengthFormat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

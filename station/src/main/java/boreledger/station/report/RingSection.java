@@ -1,7 +1,6 @@
 package boreledger.station.report;
 
 import boreledger.station.drawing.GapFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.Ring;
 import boreledger.station.report.Typesetter.Fact;
 import boreledger.station.results.FiledResult;
@@ -9,6 +8,8 @@ import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,7 @@ final class RingSection {
     if (!results.cautions().isEmpty()) {
       pieces.add(Piece.space(4));
     }
-    results.cautions().forEach(caution -> pieces.addAll(type.caution(caution)));
+    Wording.PLAIN.each(results.cautions()).forEach(each -> pieces.addAll(type.caution(each)));
     return pieces;
   }
 

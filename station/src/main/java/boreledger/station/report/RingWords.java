@@ -1,8 +1,8 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
 
 /** What is to be done about a ring, in words. */
 record RingWords(LengthFormat lengths, RingResults ring) {

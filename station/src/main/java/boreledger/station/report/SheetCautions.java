@@ -1,9 +1,11 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.results.RingResults;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +30,7 @@ record SheetCautions(JobResults results, LengthFormat lengths) {
 
   /** What belongs to the job as a whole. */
   List<String> ofJob() {
-    List<String> all = new ArrayList<>(results.cautions());
+    List<String> all = new ArrayList<>(Wording.PLAIN.each(results.cautions()));
     if (results.refused() > 0) {
       all.add(
           results.refused()
@@ -56,7 +58,9 @@ record SheetCautions(JobResults results, LengthFormat lengths) {
     for (CylinderResults cylinder : results.cylinders()) {
       String where = "Cylinder " + cylinder.cylinder() + ": ";
       of(cylinder.bore()).forEach(caution -> all.add(where + caution));
-      cylinder.rings().forEach(ring -> ring.cautions().forEach(each -> all.add(where + each)));
+      for (RingResults ring : cylinder.rings()) {
+        Wording.PLAIN.each(ring.cautions()).forEach(each -> all.add(where + each));
+      }
     }
     return all;
   }

@@ -1,9 +1,9 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.Job;
 import boreledger.station.results.JobResults;
 import boreledger.station.table.Tables;
+import boreledger.station.wording.LengthFormat;
 import java.time.Instant;
 
 /**

@@ -1,6 +1,6 @@
 package boreledger.station.report;
 
-import boreledger.station.drawing.LengthFormat;
+import boreledger.station.wording.LengthFormat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

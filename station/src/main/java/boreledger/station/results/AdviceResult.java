@@ -1,5 +1,6 @@
 package boreledger.station.results;
 
+import boreledger.station.wording.Statement;
 import java.util.List;
 
 /**
@@ -30,7 +31,7 @@ public record AdviceResult(
    * @param oversizeMm what it would need by itself; null when no listed one cleans it
    * @param finishedMm the diameter advised for it; null when there is none
    * @param clearanceMm the measured piston's clearance there; null without a piston
-   * @param reasons why honing alone will not do, in words; empty when it will
+   * @param reasons why honing alone will not do; empty when it will
    */
   public record CylinderAdviceResult(
       int cylinder,
@@ -38,7 +39,7 @@ public record AdviceResult(
       Double oversizeOnOriginalCentreMm,
       Double finishedMm,
       Double clearanceMm,
-      List<String> reasons) {
+      List<Statement> reasons) {
     /** Takes a copy of the list. */
     public CylinderAdviceResult {
       reasons = List.copyOf(reasons);

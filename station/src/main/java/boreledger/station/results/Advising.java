@@ -9,9 +9,11 @@ import boreledger.calc.oversize.WornCylinder;
 import boreledger.station.job.Job;
 import boreledger.station.job.Limits;
 import boreledger.station.results.AdviceResult.CylinderAdviceResult;
+import boreledger.station.wording.Part.Length;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Advises to hone or to bore, once every cylinder was read. */
 final class Advising {
@@ -58,17 +60,17 @@ final class Advising {
         advice.oversizeOnOriginalCentreMm(),
         advice.finishedMm(),
         advice.clearanceMm(),
-        advice.honing().bars().stream().map(Advising::words).toList());
+        advice.honing().bars().stream().map(Advising::reason).toList());
   }
 
-  private static String words(HoningBar bar) {
-    String pattern =
+  private static Statement reason(HoningBar bar) {
+    Phrase why =
         switch (bar.why()) {
-          case ABOVE_WEAR_LIMIT -> "largest diameter %.4f mm, wear limit %.4f mm";
-          case TOO_MUCH_STOCK -> "%.4f mm would have to come off, the hone takes %.4f mm";
-          case ABOVE_LARGEST_BORE -> "honed to %.4f mm, largest bore %.4f mm";
-          case TOO_MUCH_CLEARANCE -> "piston clearance %.4f mm when honed, at most %.4f mm";
+          case ABOVE_WEAR_LIMIT -> Phrase.WORN_BEYOND_LIMIT;
+          case TOO_MUCH_STOCK -> Phrase.TOO_MUCH_STOCK;
+          case ABOVE_LARGEST_BORE -> Phrase.HONED_TOO_LARGE;
+          case TOO_MUCH_CLEARANCE -> Phrase.HONED_TOO_LOOSE;
         };
-    return String.format(Locale.ROOT, pattern, bar.valueMm(), bar.limitMm());
+    return why.of(new Length(bar.valueMm()), new Length(bar.limitMm()));
   }
 }

@@ -3,61 +3,64 @@ package boreledger.station.results;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.session.Said;
 import boreledger.station.session.StoredSession.Amendment;
+import boreledger.station.wording.Part;
+import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Part.Ratio;
+import boreledger.station.wording.Part.Several;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
-/** A correction of what a session was opened with, in words: what it was, what it is, and why. */
+/** A correction of what a session was opened with: what it was, what it is, and why. */
 public final class AmendmentText {
   private static final int SHORT_HASH = 12;
 
   private AmendmentText() {}
 
-  /** What was changed, in one sentence. */
+  /** What was changed, in one plain sentence. */
   public static String what(long session, Amendment amendment) {
-    return told(session, amendment) + ".";
+    return Wording.PLAIN.of(told(session, amendment)) + ".";
   }
 
   /** The same with reason, person and time. */
-  static String of(long session, Amendment amendment) {
+  static Statement of(long session, Amendment amendment) {
     Amended amended = amendment.amended();
-    return String.format(
-        "%s (entry %d): %s.",
-        told(session, amendment),
-        amendment.seq(),
-        new Said(amended.why(), amended.who(), amended.wall()).words());
+    String said = new Said(amended.why(), amended.who(), amended.wall()).words();
+    return Phrase.AMENDED_BECAUSE.of(
+        told(session, amendment), Name.of(amendment.seq()), new Name(said));
   }
 
-  private static String told(long session, Amendment amendment) {
+  private static Statement told(long session, Amendment amendment) {
     Amended amended = amendment.amended();
-    List<String> changes = new ArrayList<>();
-    temperature(
-        "the setting ring", amendment.before().settingTempC(), amended.settingTempC(), changes);
-    temperature("the block", amendment.before().blockTempC(), amended.blockTempC(), changes);
+    List<Part> changes = new ArrayList<>();
+    if (amended.settingTempC() != null) {
+      Double wasC = amendment.before().settingTempC();
+      changes.add(Phrase.SETTING_HAD.of(degrees(amended.settingTempC()), was(wasC)));
+    }
+    if (amended.blockTempC() != null) {
+      Double wasC = amendment.before().blockTempC();
+      changes.add(Phrase.BLOCK_HAD.of(degrees(amended.blockTempC()), was(wasC)));
+    }
     if (amended.job() != null) {
-      changes.add(
-          "the job file "
-              + brief(amended.job())
-              + "… holds instead of "
-              + brief(amendment.jobBefore())
-              + "…");
+      changes.add(Phrase.JOB_FILE_HOLDS.of(brief(amended.job()), brief(amendment.jobBefore())));
     }
-    return String.format(
-        Locale.ROOT,
-        "Session %d was amended%s: %s",
-        session,
-        amended.tS() > 0 ? String.format(Locale.ROOT, " from %.0f s on", amended.tS()) : "",
-        String.join(", ", changes));
+    Name number = Name.of(session);
+    return amended.tS() > 0
+        ? Phrase.SESSION_AMENDED_FROM.of(number, new Ratio(amended.tS(), 0), new Several(changes))
+        : Phrase.SESSION_AMENDED.of(number, new Several(changes));
   }
 
-  private static void temperature(String whose, Double wasC, Double isC, List<String> changes) {
-    if (isC != null) {
-      String was = wasC == null ? "one that was not taken" : wasC + " °C";
-      changes.add(whose + " had " + isC + " °C, not " + was);
-    }
+  private static Part was(Double wasC) {
+    return wasC == null ? Phrase.TEMPERATURE_UNTAKEN.of() : degrees(wasC);
   }
 
-  private static String brief(String sha256) {
-    return sha256.substring(0, Math.min(SHORT_HASH, sha256.length()));
+  private static Name degrees(double tempC) {
+    return new Name(tempC + " °C");
+  }
+
+  private static Name brief(String sha256) {
+    return new Name(sha256.substring(0, Math.min(SHORT_HASH, sha256.length())) + "…");
   }
 }

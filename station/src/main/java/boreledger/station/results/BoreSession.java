@@ -17,9 +17,11 @@ import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.session.StoredSession;
+import boreledger.station.wording.Part.Length;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -94,28 +96,19 @@ final class BoreSession {
   }
 
   /** What a person should know about the session as a whole. */
-  List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
+  List<Statement> cautions() {
+    List<Statement> cautions = new ArrayList<>();
     boolean temperatures =
         session.stints().stream()
             .allMatch(stint -> stint.blockTempC() != null && stint.settingTempC() != null);
     if (!temperatures) {
-      cautions.add(
-          "A temperature was not taken: 20 °C is assumed, and diameters may be off by microns.");
+      cautions.add(Phrase.TEMPERATURE_NOT_TAKEN.of());
     }
     if (session.at(SettingCheck.CLOSING).isEmpty()) {
-      cautions.add(
-          "No closing check on the setting ring yet: the opening zero is held, and the gauge's"
-              + " permissible error is counted once more.");
+      cautions.add(Phrase.NO_CLOSING_CHECK.of());
     }
     if (drifted()) {
-      cautions.add(
-          String.format(
-              Locale.ROOT,
-              "The zero drifted by %.4f mm, more than the gauge's permissible error of %.4f mm:"
-                  + " set it again and gauge again before trusting these bores.",
-              driftMm(),
-              gauge.maxErrorMm()));
+      cautions.add(Phrase.ZERO_DRIFTED.of(new Length(driftMm()), new Length(gauge.maxErrorMm())));
     }
     return cautions;
   }

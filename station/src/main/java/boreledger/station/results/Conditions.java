@@ -1,8 +1,12 @@
 package boreledger.station.results;
 
 import boreledger.station.job.Engine;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How a block stood while it was gauged. A bore's shape follows what is bolted to the block, so
@@ -17,16 +21,22 @@ public record Conditions(String condition, String mainCaps) {
     return new Conditions(engine.condition(), engine.mainCaps());
   }
 
-  /** In words; empty when nothing is known. */
+  /** In plain words; empty when nothing is known. */
   public String words() {
-    List<String> words = new ArrayList<>();
+    return statement().map(Wording.PLAIN::of).orElse("");
+  }
+
+  /** What is known of them; empty when nothing is. */
+  Optional<Statement> statement() {
+    List<Statement> known = new ArrayList<>();
     if (condition != null) {
-      words.add("bare".equals(condition) ? "block bare" : "torque plate on");
+      known.add(("bare".equals(condition) ? Phrase.BLOCK_BARE : Phrase.TORQUE_PLATE_ON).of());
     }
     if (mainCaps != null) {
-      words.add("main caps " + mainCaps);
+      boolean torqued = "torqued".equals(mainCaps);
+      known.add((torqued ? Phrase.MAIN_CAPS_TORQUED : Phrase.MAIN_CAPS_LOOSE).of());
     }
-    return String.join(", ", words);
+    return known.stream().reduce(Phrase.AND::of);
   }
 
   /** Whether both say something of the same thing, and not the same. */

@@ -14,6 +14,7 @@ import boreledger.station.job.Ring;
 import boreledger.station.job.RingMark;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TaperResult;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,13 +46,14 @@ record CylinderRing(
             .filter(each -> !each.gaps().isEmpty())
             .map(gapping::of)
             .orElseGet(gapping::unknown);
-    List<String> disagreements = RingCautions.disagreements(ring, agreements);
-    List<String> cautions = new ArrayList<>();
+    RingCautions about = new RingCautions(ring);
+    List<Statement> disagreements = about.disagreements(agreements);
+    List<Statement> cautions = new ArrayList<>();
     if (!gaps.isEmpty()) {
       FiledPasses.caution(ring, filed).ifPresent(cautions::add);
     }
     cautions.addAll(disagreements);
-    cautions.addAll(RingCautions.tilts(ring, all));
+    cautions.addAll(about.tilts(all));
     cautions.addAll(gapped.cautions());
     return new RingResults(
         ring.name(),

@@ -3,8 +3,11 @@ package boreledger.station.results;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.job.Ring;
 import boreledger.station.plan.Position;
+import boreledger.station.wording.Part.Length;
+import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The passes with the file that a job's sessions tell of. */
@@ -20,22 +23,18 @@ record FiledPasses(JobSessions stored) {
   }
 
   /** What a person should know about gaps that were gauged before a ring was filed. */
-  static Optional<String> caution(Ring ring, List<FiledResult> filed) {
+  static Optional<Statement> caution(Ring ring, List<FiledResult> filed) {
     List<FiledResult> since = filed.stream().filter(FiledResult::sinceGauged).toList();
     if (since.isEmpty()) {
       return Optional.empty();
     }
     FiledResult last = since.get(since.size() - 1);
     return Optional.of(
-        String.format(
-            Locale.ROOT,
-            "%s ring: filed in %d %s since it was gauged, last read %.3f mm by %s. The gaps here and"
-                + " what is to be filed off are from before. Gauge it again.",
-            ring.name(),
-            since.size(),
-            since.size() == 1 ? "pass" : "passes",
-            last.afterMm(),
-            last.who()));
+        Phrase.FILED_SINCE_GAUGED.of(
+            new Name(ring.name()),
+            Name.of(since.size()),
+            new Length(last.afterMm()),
+            new Name(last.who())));
   }
 
   /** The entry of the last reading that counts; 0 when there is none. */

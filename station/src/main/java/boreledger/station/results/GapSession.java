@@ -7,6 +7,9 @@ import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.job.Ring;
 import boreledger.station.plan.Position;
 import boreledger.station.session.StoredSession;
+import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,13 +36,9 @@ record GapSession(Ring ring, StoredSession session, GaugeProfile gauge) {
   }
 
   /** What a person should know about the session as a whole. */
-  List<String> cautions() {
+  List<Statement> cautions() {
     return session.stints().stream().anyMatch(stint -> stint.blockTempC() == null)
-        ? List.of(
-            "The temperature was not taken when the "
-                + ring.name()
-                + " gaps were gauged: 20 °C is"
-                + " assumed.")
+        ? List.of(Phrase.GAP_TEMPERATURE_NOT_TAKEN.of(new Name(ring.name())))
         : List.of();
   }
 }

@@ -3,6 +3,7 @@ package boreledger.station.results;
 import boreledger.calc.gapping.RingState;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.Statement;
 import java.util.List;
 
 /**
@@ -17,7 +18,7 @@ record GappingResult(
     Double removeMm,
     RingState state,
     boolean attention,
-    List<String> cautions) {
+    List<Statement> cautions) {
   GappingResult {
     cautions = List.copyOf(cautions);
   }

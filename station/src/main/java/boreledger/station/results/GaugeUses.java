@@ -5,6 +5,9 @@ import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.results.JobSessions.Earlier;
 import boreledger.station.session.StoredSession;
+import boreledger.station.wording.Part.Name;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,8 +25,8 @@ final class GaugeUses {
   }
 
   /** One caution for each session whose block stood otherwise than when its bores were gauged. */
-  List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
+  List<Statement> cautions() {
+    List<Statement> cautions = new ArrayList<>();
     Optional<StoredSession> bores = stored.latest(Measure.BORE, null);
     for (Earlier session : all()) {
       Conditions stood = Conditions.of(session.job().engine());
@@ -43,16 +46,25 @@ final class GaugeUses {
     return all;
   }
 
-  private String caution(Earlier session, Conditions stood, StoredSession bores) {
-    return String.format(
-        "Session %d (%s) was gauged with %s, the bores in session %d with %s: a bore changes its"
-            + " shape with what is bolted to the block, so the two do not compare.",
-        session.id(), what(session.opened()), stood.words(), bores.id(), conditions(bores).words());
+  private Statement caution(Earlier session, Conditions stood, StoredSession bores) {
+    return Phrase.BLOCK_STOOD_OTHERWISE.of(
+        Name.of(session.id()),
+        what(session.opened()),
+        stood.statement().orElseThrow(),
+        Name.of(bores.id()),
+        conditions(bores).statement().orElseThrow());
   }
 
-  private static String what(SessionOpened opened) {
-    String measure = opened.measure().word();
-    return opened.ring() == null ? measure : measure + ", " + opened.ring() + " ring";
+  private static Statement what(SessionOpened opened) {
+    Statement measure =
+        switch (opened.measure()) {
+          case BORE -> Phrase.MEASURE_BORE.of();
+          case GAP -> Phrase.MEASURE_GAP.of();
+          case RING_DEPTH -> Phrase.MEASURE_RING_DEPTH.of();
+        };
+    return opened.ring() == null
+        ? measure
+        : Phrase.MEASURE_OF_RING.of(measure, new Name(opened.ring()));
   }
 
   private Conditions conditions(StoredSession session) {

@@ -9,7 +9,7 @@ import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.JobResults.KindChoice;
 import boreledger.station.results.JobResults.TableUsed;
 import boreledger.station.session.StoredSession;
-import boreledger.station.session.StoredSession.StoredReading;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -124,20 +124,13 @@ public final class JobComputing {
         gapping);
   }
 
-  private List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
+  private List<Statement> cautions() {
+    List<Statement> cautions = new ArrayList<>();
     bores.ifPresent(session -> cautions.addAll(session.cautions()));
     cautions.addAll(new GaugeUses(stored).cautions());
     gaps.values().forEach(session -> cautions.addAll(session.cautions()));
     for (StoredSession session : stored.inForce()) {
-      session.takenBack().forEach(struck -> cautions.add(TakenBackText.of(struck)));
-      session.amendments().forEach(each -> cautions.add(AmendmentText.of(session.id(), each)));
-      for (StoredReading reading : session.inForce()) {
-        reading
-            .reading()
-            .cautions()
-            .forEach(caution -> cautions.add(reading.position().words() + ": " + caution + "."));
-      }
+      cautions.addAll(ReadingCautions.of(session));
     }
     return cautions;
   }

@@ -1,5 +1,6 @@
 package boreledger.station.results;
 
+import boreledger.station.wording.Statement;
 import java.util.List;
 
 /**
@@ -16,7 +17,7 @@ import java.util.List;
  * @param attention whether anything asks a person to look: a limit not surely kept, a refused
  *     sample, a gap that does not agree with its bore, a ring that filing cannot make good, a zero
  *     that drifted too far
- * @param cautions plain sentences that belong to the job as a whole
+ * @param cautions what a person should mind about the job as a whole
  */
 public record JobResults(
     String job,
@@ -29,7 +30,7 @@ public record JobResults(
     List<TableUsed> tables,
     int refused,
     boolean attention,
-    List<String> cautions) {
+    List<Statement> cautions) {
   /** Takes copies of the lists. */
   public JobResults {
     cylinders = List.copyOf(cylinders);

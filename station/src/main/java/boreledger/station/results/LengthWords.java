@@ -1,38 +1,37 @@
 package boreledger.station.results;
 
-import java.util.Locale;
+import boreledger.station.job.DisplayUnit;
+import boreledger.station.wording.LengthFormat;
 
 /**
- * Lengths as people read them: millimetres with four decimals or inches with five, in both of which
- * the last digit is finer than any gauge at the bench. An unknown length is a dash.
- *
- * @param inches whether inches are shown
+ * Lengths in the columns of a terminal: always the same number of decimals, and a minus that every
+ * terminal and script knows. An unknown length is a dash.
  */
-record LengthWords(boolean inches) {
-  private static final double MM_PER_INCH = 25.4;
-
+record LengthWords(LengthFormat format) {
   static LengthWords in(String displayUnit) {
-    return new LengthWords(displayUnit.equals("in"));
+    boolean inches = displayUnit.equals(DisplayUnit.IN.symbol());
+    return new LengthWords(new LengthFormat(inches ? DisplayUnit.IN : DisplayUnit.MM));
   }
 
   /** The unit's symbol. */
   String unit() {
-    return inches ? "in" : "mm";
+    return format.symbol();
   }
 
   /** A length without its unit. */
   String plain(Double mm) {
-    return mm == null ? "-" : format(inches ? "%.5f" : "%.4f", mm);
+    return ascii(format.number(mm, format.usualDecimals()));
   }
 
   /** A difference without its unit, always with its sign. */
   String signed(Double mm) {
-    return mm == null ? "-" : format(inches ? "%+.5f" : "%+.4f", mm);
+    String signed = ascii(format.difference(mm, format.usualDecimals()));
+    return Character.isDigit(signed.charAt(0)) ? "+" + signed : signed;
   }
 
   /** A depth without its unit. */
   String depth(double mm) {
-    return format(inches ? "%.3f" : "%.1f", mm);
+    return ascii(format.number(mm, format.unit() == DisplayUnit.IN ? 3 : 1));
   }
 
   /** A length with its unit. */
@@ -40,7 +39,7 @@ record LengthWords(boolean inches) {
     return mm == null ? "-" : plain(mm) + " " + unit();
   }
 
-  private String format(String pattern, double mm) {
-    return String.format(Locale.ROOT, pattern, inches ? mm / MM_PER_INCH : mm);
+  private static String ascii(String number) {
+    return number.replace(LengthFormat.MINUS, "-");
   }
 }

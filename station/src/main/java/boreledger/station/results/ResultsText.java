@@ -5,6 +5,7 @@ import boreledger.station.results.BoreResults.OutOfRoundResult;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.JobResults.KindChoice;
+import boreledger.station.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -46,7 +47,7 @@ public final class ResultsText {
     }
     results.ringChoices().forEach(this::choice);
     line("");
-    results.cautions().forEach(caution -> line("Caution: %s", caution));
+    Wording.PLAIN.each(results.cautions()).forEach(caution -> line("Caution: %s", caution));
     if (results.refused() > 0) {
       line("%d samples became no reading; they are kept in the ledger.", results.refused());
     }
@@ -126,7 +127,8 @@ public final class ResultsText {
               : ", piston clearance " + lengths.plain(cylinder.clearanceMm()),
           cylinder.reasons().isEmpty()
               ? "; honing will do"
-              : "; honing alone will not do: " + String.join("; ", cylinder.reasons()));
+              : "; honing alone will not do: "
+                  + String.join("; ", Wording.PLAIN.each(cylinder.reasons())));
     }
     line(
         "  On its original centre, a bore worn on one side needs %s.",

@@ -6,9 +6,15 @@ import boreledger.calc.match.Placing;
 import boreledger.calc.match.RingMatch;
 import boreledger.calc.match.RingToPlace;
 import boreledger.calc.match.SpareRing;
+import boreledger.station.wording.Part;
+import boreledger.station.wording.Part.Length;
+import boreledger.station.wording.Part.Recorded;
+import boreledger.station.wording.Part.Several;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
+import boreledger.station.wording.Wording;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -18,16 +24,16 @@ import java.util.stream.Stream;
  * @param totalRemoveMm what they need filed off in all
  * @param asListedRemoveMm what the rings would need as listed, each in the bore of its own place
  * @param savedMm the difference; null when the rings as listed fill fewer bores
- * @param without why a bore goes without, in words
- * @param spare why a ring goes nowhere, in words
+ * @param without why a bore goes without
+ * @param spare why a ring goes nowhere
  */
 public record RingChoice(
     List<Place> assignment,
     double totalRemoveMm,
     double asListedRemoveMm,
     Double savedMm,
-    List<String> without,
-    List<String> spare) {
+    List<Statement> without,
+    List<Statement> spare) {
   /** Takes copies of the lists. */
   public RingChoice {
     assignment = List.copyOf(assignment);
@@ -45,27 +51,34 @@ public record RingChoice(
         match.totalRemoveMm(),
         match.asListed().totalRemoveMm(),
         match.savedMm(),
-        match.emptyBores().stream().map(RingChoice::words).toList(),
-        match.spareRings().stream().map(RingChoice::words).toList());
+        match.emptyBores().stream().map(RingChoice::without).toList(),
+        match.spareRings().stream().map(RingChoice::spare).toList());
   }
 
-  /** The choice in plain words. */
+  /** The choice in plain words, a line each. */
   public String words() {
-    Stream<String> places =
-        assignment.stream()
-            .map(
-                each ->
-                    format(
-                        "%s in %s: gap %.4f mm, file %.4f mm off",
-                        each.ring(), each.bore(), each.gapMm(), each.removeMm()));
-    String sum =
+    return String.join(System.lineSeparator(), Wording.PLAIN.each(statements()));
+  }
+
+  /** The rings placed, what they need in all, then what is left over. */
+  public List<Statement> statements() {
+    List<Statement> all = new ArrayList<>();
+    for (Place each : assignment) {
+      all.add(
+          Phrase.RING_PLACED.of(
+              new Recorded(each.ring()),
+              new Recorded(each.bore()),
+              new Length(each.gapMm()),
+              new Length(each.removeMm())));
+    }
+    Length total = new Length(totalRemoveMm);
+    all.add(
         savedMm == null
-            ? format(
-                "%.4f mm to file in all; as listed, fewer bores could be filled", totalRemoveMm)
-            : format("%.4f mm to file in all, %.4f mm less than as listed", totalRemoveMm, savedMm);
-    return Stream.of(places, Stream.of(sum), without.stream(), spare.stream())
-        .flatMap(lines -> lines)
-        .collect(Collectors.joining(System.lineSeparator()));
+            ? Phrase.MORE_BORES_FILLED.of(total)
+            : Phrase.FILING_SAVED.of(total, new Length(savedMm)));
+    all.addAll(without);
+    all.addAll(spare);
+    return all;
   }
 
   private static Place place(Placing placing) {
@@ -73,42 +86,35 @@ public record RingChoice(
         placing.ring().name(), placing.bore().name(), placing.gapMm(), placing.removeMm());
   }
 
-  private static String words(EmptyBore bore) {
+  private static Statement without(EmptyBore bore) {
+    Recorded name = new Recorded(bore.bore().name());
     if (bore instanceof EmptyBore.RingsNeededElsewhere elsewhere) {
-      return format(
-          "%s goes without: %s would do and is needed elsewhere",
-          elsewhere.bore().name(), names(elsewhere.wouldDo().stream().map(RingToPlace::name)));
+      return Phrase.BORE_NEEDS_TAKEN_RING.of(
+          name, names(elsewhere.wouldDo().stream().map(RingToPlace::name)));
     }
     EmptyBore.EveryRingTooShort tooShort = (EmptyBore.EveryRingTooShort) bore;
-    return format(
-        "%s goes without: every ring is too short for it, the closest, %s, has %.4f mm where"
-            + " %.4f mm are allowed",
-        tooShort.bore().name(),
-        tooShort.closest().ring().name(),
-        tooShort.closest().gapMm(),
-        tooShort.bore().maxMm());
+    return Phrase.BORE_TOO_LARGE_FOR_RINGS.of(
+        name,
+        new Recorded(tooShort.closest().ring().name()),
+        new Length(tooShort.closest().gapMm()),
+        new Length(tooShort.bore().maxMm()));
   }
 
-  private static String words(SpareRing ring) {
+  private static Statement spare(SpareRing ring) {
+    Recorded name = new Recorded(ring.ring().name());
     if (ring instanceof SpareRing.NotNeeded notNeeded) {
-      return format(
-          "%s is spare: it would do in %s",
-          notNeeded.ring().name(), names(notNeeded.wouldDo().stream().map(BoreToFill::name)));
+      return Phrase.RING_NOT_NEEDED.of(
+          name, names(notNeeded.wouldDo().stream().map(BoreToFill::name)));
     }
     SpareRing.FitsNowhere nowhere = (SpareRing.FitsNowhere) ring;
-    return format(
-        "%s fits nowhere: its gap is %.4f mm even in %s, where %.4f mm are allowed",
-        nowhere.ring().name(),
-        nowhere.closest().gapMm(),
-        nowhere.closest().bore().name(),
-        nowhere.closest().bore().maxMm());
+    return Phrase.RING_FITS_NOWHERE.of(
+        name,
+        new Length(nowhere.closest().gapMm()),
+        new Recorded(nowhere.closest().bore().name()),
+        new Length(nowhere.closest().bore().maxMm()));
   }
 
-  private static String names(Stream<String> names) {
-    return names.collect(Collectors.joining(", "));
-  }
-
-  private static String format(String pattern, Object... values) {
-    return String.format(Locale.ROOT, pattern, values);
+  private static Several names(Stream<String> names) {
+    return new Several(names.<Part>map(Recorded::new).toList());
   }
 }

@@ -67,7 +67,7 @@ record RingGapping(
         verdict.state() == RingState.TOO_WIDE
             || !(verdict.fit() instanceof TargetFit.Fits)
             || dangerous(tightest),
-        RingCautions.of(ring, tightest, verdict, heat));
+        new RingCautions(ring).of(tightest, verdict, heat));
   }
 
   private GappingResult verified(OilRail rail, TightestResult tightest) {
@@ -78,7 +78,7 @@ record RingGapping(
         null,
         rail.state(),
         rail.state() != RingState.READY || dangerous(tightest),
-        RingCautions.of(ring, tightest, rail, boosted));
+        new RingCautions(ring).of(tightest, rail, boosted));
   }
 
   /** A gap that breaks rings and pistons, whatever else is true of it. */

@@ -1,5 +1,6 @@
 package boreledger.station.results;
 
+import boreledger.station.wording.Statement;
 import java.util.List;
 
 /**
@@ -28,7 +29,7 @@ public record RingResults(
     String state,
     TaperResult taperFromGaps,
     boolean attention,
-    List<String> cautions,
+    List<Statement> cautions,
     List<FiledResult> filed) {
   /** Takes copies of the lists. */
   public RingResults {

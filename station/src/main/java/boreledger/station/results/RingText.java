@@ -2,6 +2,7 @@ package boreledger.station.results;
 
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.Wording;
 import java.util.Locale;
 
 /** A ring's results in plain words. */
@@ -46,7 +47,7 @@ final class RingText {
           lengths.of(ring.taperFromGaps().expandedUncertaintyMm()));
     }
     ring.filed().forEach(this::filed);
-    ring.cautions().forEach(caution -> lines.line("    Caution: %s", caution));
+    Wording.PLAIN.each(ring.cautions()).forEach(caution -> lines.line("    Caution: %s", caution));
   }
 
   private void filed(FiledResult pass) {

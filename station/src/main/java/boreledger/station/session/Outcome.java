@@ -4,7 +4,7 @@ import boreledger.drivers.pick.PickEvent;
 import boreledger.station.plan.Position;
 import java.util.List;
 
-/** What became of something the gauge said. */
+/** What became of something that the gauge said, or that a person asked for. */
 public sealed interface Outcome {
   /**
    * A reading was taken: it is durable in the ledger.
@@ -56,4 +56,32 @@ public sealed interface Outcome {
    */
   record Restored(long entry, Position position, double valueMm, Position next)
       implements Outcome {}
+
+  /**
+   * The position that was next waits until the end of the plan, or keeps the reading it has; the
+   * ledger has it already.
+   *
+   * @param next the next position now
+   */
+  record Skipped(Position position, Position next) implements Outcome {}
+
+  /**
+   * A person chose the next position; the ledger has it already.
+   *
+   * @param again whether a reading stands there, which the new one will take back
+   */
+  record GoingTo(Position position, boolean again) implements Outcome {}
+
+  /** A held value was left: it stays a refused sample, and its position still waits. */
+  record Left(Held held) implements Outcome {}
+
+  /** The gauge was asked for a reading; what it answers comes like anything else it says. */
+  record Asked() implements Outcome {}
+
+  /**
+   * What a person asked for could not be done. Nothing changed, and the ledger does not have it.
+   *
+   * @param why in one plain clause
+   */
+  record NotDone(String why) implements Outcome {}
 }

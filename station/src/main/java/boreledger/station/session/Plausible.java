@@ -18,6 +18,9 @@ public record Plausible(String what, double lowMm, double highMm, double offsetM
   private static final String BORE = "bore";
   private static final String GAP = "gap";
   private static final double LARGEST_GAP_MM = 5;
+  private static final double PUSHED_IN_MM = 0.5;
+  // A gauge's travel is shorter. Beyond it the unit is wrong, or the gauge is not set.
+  private static final double LONGEST_TRAVEL_MM = 10;
 
   /** Bores, and the setting ring: nominal - 0.5 mm to the largest oversize + 1 mm. */
   static Plausible bores(Job job, Reads reads) {
@@ -44,6 +47,16 @@ public record Plausible(String what, double lowMm, double highMm, double offsetM
   /** Whether a bore gauge reads this only outside every bore, where its anvils spread. */
   boolean isFreeAir(double valueMm) {
     return what.equals(BORE) && valueMm > highMm;
+  }
+
+  /**
+   * Whether a bore gauge reads this only with its plunger pushed in by hand: 0.5 mm and more below
+   * the smallest bore, but no more than 10 mm. A bore near the window is neither.
+   */
+  boolean isPushedIn(double valueMm) {
+    return what.equals(BORE)
+        && valueMm <= lowMm - PUSHED_IN_MM
+        && valueMm >= lowMm - LONGEST_TRAVEL_MM;
   }
 
   /** Why a value cannot be; empty when it can. */

@@ -1,23 +1,17 @@
 package boreledger.station.session;
 
 import boreledger.drivers.decoder.Rejected;
-import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
-import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.OfFiling;
-import boreledger.station.ledger.EntryBody.ReadingTaken;
-import boreledger.station.ledger.EntryBody.Restored;
-import boreledger.station.ledger.EntryBody.SampleRefused;
-import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
-import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Plan;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
@@ -36,11 +30,13 @@ public final class Session {
   /** A pause since the last reading longer than this, in seconds, wants a new check first. */
   public static final double LONG_PAUSE_S = 30 * 60;
 
-  private static final String GESTURE = "pressed in free air";
+  private static final String IN_FREE_AIR = "pressed in free air";
+  private static final String PUSHED_IN = "pressed with the plunger pushed in";
+  private static final String GAUGED_AGAIN = "gauged again";
 
   private final Ledger ledger;
   private final SessionStart start;
-  private final WallClock wall;
+  private final SessionEntries says;
   private final Plausible plausible;
   private final long id;
   private final Waiting waiting;
@@ -63,7 +59,7 @@ public final class Session {
       Ledger ledger, SessionStart start, WallClock wall, long id, Waiting waiting, Long setting) {
     this.ledger = ledger;
     this.start = start;
-    this.wall = wall;
+    this.says = new SessionEntries(id, wall, start.gauge().pick().rule());
     this.plausible = start.plausible();
     this.id = id;
     this.waiting = waiting;
@@ -152,18 +148,22 @@ public final class Session {
   /** Takes, refuses or holds what a pick rule gave. */
   public Outcome offer(PickEvent event) throws LedgerFault {
     if (event instanceof PickEvent.NotPicked notPicked) {
-      return refuse(event.tS(), raw(event.samples()), null, notPicked.why());
+      return refuse(event.tS(), SessionEntries.raw(event.samples()), null, notPicked.why());
     }
     PickEvent.Picked picked = (PickEvent.Picked) event;
     Optional<Position> position = next();
     if (position.isEmpty()) {
-      String why = "every position of the plan has its reading";
-      return refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), why);
+      return refuse(
+          picked.tS(), SessionEntries.raw(picked.samples()), picked.valueMm(), Waiting.PLAN_DONE);
     }
     Optional<String> impossible = plausible.refusal(picked.valueMm());
     if (impossible.isPresent()) {
       Outcome refused =
-          refuse(picked.tS(), raw(picked.samples()), picked.valueMm(), impossible.get());
+          refuse(
+              picked.tS(),
+              SessionEntries.raw(picked.samples()),
+              picked.valueMm(),
+              impossible.get());
       if (plausible.isImpossible(picked.valueMm())) {
         return refused;
       }
@@ -173,21 +173,69 @@ public final class Session {
   }
 
   /**
-   * The same at a live gauge, where a key pressed in free air is a gesture: it takes the last
-   * reading of this sitting back, and the next time restores it. Without such a reading the value
-   * is held like any other far value.
+   * The same at a live gauge, where a key pressed far away from every bore is a gesture. In free
+   * air it takes the last reading of this sitting back, and the next time restores it; with the
+   * plunger pushed in it skips the present position. Where there is nothing to take back or to skip
+   * to, and at the setting ring, such a value is held like any other far value.
    */
   public Outcome offerLive(PickEvent event) throws LedgerFault {
-    boolean gesture =
-        last != null
-            && start.gauge().pick() instanceof PickSpec.Press
-            && event instanceof PickEvent.Picked picked
-            && plausible.isFreeAir(picked.valueMm());
-    if (!gesture) {
-      return offer(event);
+    boolean press = start.gauge().pick() instanceof PickSpec.Press;
+    if (press && event instanceof PickEvent.Picked picked) {
+      double valueMm = picked.valueMm();
+      if (last != null && plausible.isFreeAir(valueMm)) {
+        return takeBackOrRestore(Prompt.pressed(picked, IN_FREE_AIR));
+      } else if (plausible.isPushedIn(valueMm) && waiting.whyNoSkip().isEmpty()) {
+        return skip(Prompt.pressed(picked, PUSHED_IN));
+      }
     }
-    PickEvent.Picked picked = (PickEvent.Picked) event;
-    return last.stands() ? takeBack(picked) : restore(picked);
+    return offer(event);
+  }
+
+  /**
+   * Takes the last reading of this sitting back; if that was done already, restores it.
+   *
+   * @param tS the session's clock now
+   * @param why who or what asked for it, in one plain clause
+   */
+  public Outcome takeBackOrRestore(double tS, String why) throws LedgerFault {
+    return takeBackOrRestore(Prompt.said(tS, why));
+  }
+
+  /**
+   * Lets the present position wait until the end of the plan, before the closing check. A position
+   * that was to be gauged again keeps its reading. The setting ring cannot be skipped.
+   *
+   * @param tS the session's clock now
+   * @param why who or what asked for it, in one plain clause
+   */
+  public Outcome skip(double tS, String why) throws LedgerFault {
+    Optional<String> not = waiting.whyNoSkip();
+    return not.isPresent() ? new Outcome.NotDone(not.get()) : skip(Prompt.said(tS, why));
+  }
+
+  /**
+   * Goes to a position of the plan. What lies before it waits until the end, as if it were skipped.
+   * Where a reading stands already it goes on standing until there is a new one, which takes it
+   * back; skipping the position, or going to another one, leaves it alone.
+   *
+   * @param tS the session's clock now
+   * @param why who or what asked for it, in one plain clause
+   */
+  public Outcome goTo(Position position, double tS, String why) throws LedgerFault {
+    Optional<String> not = waiting.whyNotTo(position);
+    if (not.isPresent()) {
+      return new Outcome.NotDone(not.get());
+    }
+    boolean waits = waiting.holds(position);
+    if (!next().equals(Optional.of(position))) {
+      ledger.append(says.chosen(position, Prompt.said(tS, why)));
+      if (waits) {
+        waiting.turnTo(position);
+      } else {
+        waiting.again(position);
+      }
+    }
+    return new Outcome.GoingTo(position, !waits);
   }
 
   /** Takes a held value after all, because a person at the bench confirmed it. */
@@ -217,53 +265,67 @@ public final class Session {
 
   /** Records that the line broke. */
   public void lineBroke(double tS, String why) throws LedgerFault {
-    ledger.append(new EntryBody.LineBroke(id, tS, wall.at(tS), why));
+    ledger.append(says.lineBroke(tS, why));
   }
 
   private Outcome take(Position position, PickEvent.Picked picked, List<String> cautions)
       throws LedgerFault {
-    List<EntryBody> bodies = new ArrayList<>();
-    bodies.add(reading(position, picked, cautions));
-    if (waiting.isLast(position)) {
-      bodies.add(new SessionEnded(id, picked.tS(), wall.at(picked.tS())));
+    List<EntryBody> bodies = new ArrayList<>(replaced(position, picked.tS()));
+    Long zero = position instanceof SettingCheck ? null : setting;
+    bodies.add(says.reading(position, picked, zero, cautions));
+    int after = waiting.isLast(position) ? 1 : 0;
+    if (after > 0) {
+      bodies.add(says.ended(picked.tS()));
     }
-    long entry = ledger.append(bodies) - bodies.size() + 1;
+    long entry = ledger.append(bodies) - after;
     last = new LastTaken(entry, position, picked.valueMm(), setting, true);
     stands(entry, position);
     return new Outcome.Taken(entry, position, picked.valueMm(), cautions, next().orElse(null));
   }
 
-  private Outcome takeBack(PickEvent.Picked gesture) throws LedgerFault {
-    ledger.append(
-        new TakenBack(
-            id,
-            last.entry(),
-            gesture.tS(),
-            wall.at(gesture.tS()),
-            GESTURE,
-            null,
-            raw(gesture.samples()).toHex(),
-            gesture.valueMm()));
+  /** What takes back the reading at a position that is gauged again; often empty. */
+  private List<EntryBody> replaced(Position position, double tS) throws LedgerFault {
+    if (waiting.holds(position)) {
+      return List.of();
+    }
+    Prompt again = Prompt.said(tS, GAUGED_AGAIN);
+    try (LedgerView view = ledger.view()) {
+      return StoredSession.some(view, session -> session == id).stream()
+          .flatMap(stored -> stored.readings().stream())
+          .filter(stored -> stored.position().equals(position))
+          .<EntryBody>map(stored -> says.takenBack(stored.seq(), again))
+          .toList();
+    }
+  }
+
+  private Outcome takeBackOrRestore(Prompt prompt) throws LedgerFault {
+    if (last == null) {
+      return new Outcome.NotDone("there is no reading of this sitting to take back");
+    }
+    return last.stands() ? takeBack(prompt) : restore(prompt);
+  }
+
+  private Outcome takeBack(Prompt prompt) throws LedgerFault {
+    ledger.append(says.takenBack(last.entry(), prompt));
     waiting.takenBack(last.position());
     setting = last.setting();
     last = last.turned();
     return new Outcome.TakenBack(last.entry(), last.position(), last.valueMm());
   }
 
-  private Outcome restore(PickEvent.Picked gesture) throws LedgerFault {
-    ledger.append(
-        new Restored(
-            id,
-            last.entry(),
-            gesture.tS(),
-            wall.at(gesture.tS()),
-            GESTURE,
-            null,
-            raw(gesture.samples()).toHex(),
-            gesture.valueMm()));
+  private Outcome restore(Prompt prompt) throws LedgerFault {
+    ledger.append(says.restored(last.entry(), prompt));
     stands(last.entry(), last.position());
     last = last.turned();
     return new Outcome.Restored(last.entry(), last.position(), last.valueMm(), next().orElse(null));
+  }
+
+  private Outcome skip(Prompt prompt) throws LedgerFault {
+    Position skipped = next().orElseThrow();
+    Position then = waiting.afterNext().orElseThrow();
+    ledger.append(says.chosen(then, prompt));
+    waiting.turnTo(then);
+    return new Outcome.Skipped(skipped, then);
   }
 
   private void stands(long entry, Position position) {
@@ -273,29 +335,9 @@ public final class Session {
     }
   }
 
-  private ReadingTaken reading(Position position, PickEvent.Picked picked, List<String> cautions) {
-    return new ReadingTaken(
-        id,
-        position,
-        picked.tS(),
-        wall.at(picked.tS()),
-        picked.valueMm(),
-        picked.standardUncertaintyMm(),
-        start.gauge().pick().rule(),
-        position instanceof SettingCheck ? null : setting,
-        picked.samples().stream()
-            .map(sample -> new KeptSample(sample.tS(), sample.raw().toHex(), sample.valueMm()))
-            .toList(),
-        cautions);
-  }
-
   private Outcome refuse(double tS, Bytes raw, Double valueMm, String why) throws LedgerFault {
-    ledger.append(new SampleRefused(id, tS, wall.at(tS), raw.toHex(), valueMm, why));
+    ledger.append(says.refused(tS, raw, valueMm, why));
     return new Outcome.Refused(tS, next().orElse(null), why);
-  }
-
-  private static Bytes raw(List<Sample> samples) {
-    return samples.stream().map(Sample::raw).reduce(Bytes.EMPTY, Bytes::plus);
   }
 
   private static List<Position> plan(SessionStart start) {

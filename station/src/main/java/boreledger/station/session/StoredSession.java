@@ -11,7 +11,9 @@ import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongPredicate;
@@ -143,7 +145,9 @@ public record StoredSession(
 
   /** The readings in force: at each position the last one taken there. */
   public List<StoredReading> inForce() {
-    return readings.stream().filter(each -> at(each.position()).equals(Optional.of(each))).toList();
+    Map<Position, StoredReading> last = new HashMap<>();
+    readings.forEach(each -> last.put(each.position(), each));
+    return readings.stream().filter(each -> last.get(each.position()).seq() == each.seq()).toList();
   }
 
   /** The reading in force at a position: the last one taken there. */

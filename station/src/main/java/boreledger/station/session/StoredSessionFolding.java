@@ -3,6 +3,7 @@ package boreledger.station.session;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Chosen;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
@@ -77,6 +78,8 @@ final class StoredSessionFolding {
       now(resumed.tS(), resumed.wall());
     } else if (body instanceof LineBroke fault) {
       now(fault.tS(), fault.wall());
+    } else if (body instanceof Chosen choice) {
+      now(choice.tS(), choice.wall());
     } else if (body instanceof SessionEnded end) {
       endedOnce = true;
       gaugedSinceEnd = false;

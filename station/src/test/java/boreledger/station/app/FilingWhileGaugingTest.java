@@ -128,8 +128,7 @@ class FilingWhileGaugingTest {
             20.0,
             20.0,
             bench.ledger(),
-            false,
-            null);
+            false);
     assertTrue(
         desk.begin(
             play -> {

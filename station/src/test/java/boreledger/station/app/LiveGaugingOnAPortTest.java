@@ -216,8 +216,7 @@ class LiveGaugingOnAPortTest {
         20.0,
         20.0,
         bench.ledger(),
-        false,
-        null);
+        false);
   }
 
   /** The gauge says its next word as soon as the one before was acknowledged. */

@@ -172,8 +172,7 @@ class LiveGaugingTest {
   private LiveRequest request(Measure measure, String gauge, String ring, boolean fresh) {
     return new LiveRequest(
         folder.resolve("small.job.toml"),
-        folder.resolve(gauge),
-        port(),
+        new LiveChoice.Gauge(folder.resolve(gauge), port(), true),
         measure,
         ring,
         20.0,

@@ -123,8 +123,7 @@ class PracticeTest {
             SETTING_C,
             BLOCK_C,
             bench.ledger(),
-            false,
-            null);
+            false);
     try (LiveGauging gauging = LiveGauging.prepare(request)) {
       return gauging.run(new Play(event -> {}));
     }

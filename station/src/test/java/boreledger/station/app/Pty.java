@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** A pseudo-terminal made by socat: what is sent here arrives at the port. */
-final class Pty implements AutoCloseable {
+public final class Pty implements AutoCloseable {
   private final Process socat;
   private final Path port;
 
@@ -18,7 +18,7 @@ final class Pty implements AutoCloseable {
   }
 
   /** A terminal whose port appears in the folder. */
-  static Pty in(Path folder) {
+  public static Pty in(Path folder) {
     Path port = folder.resolve("port");
     try {
       Process socat =
@@ -40,12 +40,13 @@ final class Pty implements AutoCloseable {
     }
   }
 
-  String port() {
+  /** Its path. */
+  public String port() {
     return port.toString();
   }
 
   /** Sends all bytes at once. */
-  void send(String latin1) {
+  public void send(String latin1) {
     try {
       socat.getOutputStream().write(latin1.getBytes(StandardCharsets.ISO_8859_1));
       socat.getOutputStream().flush();

@@ -131,7 +131,8 @@ class RecordingTest {
             21.5,
             bench.ledger(),
             false,
-            recording);
+            recording,
+            List.of());
     try (LiveGauging gauging = LiveGauging.prepare(request)) {
       gauging.run(new Play(watcher));
     }

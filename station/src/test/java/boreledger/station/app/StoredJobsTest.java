@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.audit.AuditedLedger;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.SmallJob;
+import boreledger.station.wording.Wording;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,6 +67,44 @@ class StoredJobsTest {
     gauge(SmallJob.standard());
 
     assertEquals("Small engine", results(null).job());
+  }
+
+  /** A ledger of a million readings opens as soon as a short one, as long as this holds. */
+  @Test
+  void aSessionThatDoesNotCountAnyMoreIsNotRead() throws Exception {
+    gauge(SmallJob.standard());
+    gauge(SmallJob.standard());
+    AuditedLedger.at(bench.ledger())
+        .tampered("UPDATE entry SET body = '{\"kind\":\"reading\",\"session\":7}' WHERE seq = 9");
+
+    assertEquals(96.030, firstDiameter(results(null)), 1e-9);
+  }
+
+  @Test
+  void anEarlierSessionsAmendedConditionsAreTheOnesThatAreCompared() throws Exception {
+    SmallJob bare = SmallJob.standard().with("[limits]", "condition = \"bare\"\n[limits]");
+    gauge(bare);
+    gauge(bare);
+    assertEquals(List.of(), comparing(results(null)));
+
+    Path plate =
+        bench.job(SmallJob.standard().with("[limits]", "condition = \"torque-plate\"\n[limits]"));
+    new LedgerBook(bench.ledger())
+        .amend(
+            7,
+            new SessionChange(null, null, null, plate),
+            "the plate was on",
+            "A. Turner",
+            Clock.systemUTC());
+
+    assertTrue(
+        comparing(results(null)).get(0).startsWith("Session 7 (bore) was gauged with torque"));
+  }
+
+  private static List<String> comparing(JobResults results) {
+    return Wording.PLAIN.each(results.cautions()).stream()
+        .filter(each -> each.contains("do not compare"))
+        .toList();
   }
 
   @Test

@@ -31,7 +31,7 @@ class BenchApplicationTest {
     List<String> lines = Files.readAllLines(output, StandardCharsets.UTF_8);
     assertTrue(ended, "still running: " + lines);
     assertEquals(
-        List.of("seen Plan done", "seen 9 of 9 readings", "closed", "returned"),
+        List.of("opened", "seen Plan done", "seen 9 of 9 readings", "returned"),
         lines.stream().filter(line -> line.matches("(seen|closed|returned|Exception).*")).toList(),
         lines::toString);
     assertEquals(0, process.exitValue());

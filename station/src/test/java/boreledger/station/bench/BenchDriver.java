@@ -37,7 +37,7 @@ public final class BenchDriver {
             driver::playAndClose,
             1,
             event -> {},
-            desk -> System.out.println("closed")));
+            desk -> System.out.println("opened")));
     driver.run.close();
     System.out.println("returned");
   }

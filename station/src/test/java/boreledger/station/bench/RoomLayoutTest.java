@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.app.GaugingDesk;
 import boreledger.station.bench.bores.BoresModel;
 import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
@@ -12,6 +13,7 @@ import boreledger.station.bench.gaps.GapsRoom;
 import boreledger.station.bench.gaps.GapsStates;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
+import boreledger.station.bench.start.Lessons;
 import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.window.StationScene;
@@ -19,6 +21,7 @@ import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.layout.Pane;
 import org.junit.jupiter.api.AfterEach;
@@ -70,6 +73,23 @@ class RoomLayoutTest {
 
   @ParameterizedTest
   @EnumSource
+  void aGaugeBeingTaughtAtEveryMoment(Language language) throws Exception {
+    Text.speak(language);
+    House house = House.empty(folder);
+    fits(house, ignored -> taught(house, Lessons::atFirst), 10);
+    fits(house, ignored -> taught(house, model -> Lessons.halfWay(model, folder)), 14);
+    fits(house, ignored -> taught(house, model -> Lessons.certain(model, folder)), 18);
+  }
+
+  private static Room taught(House house, Consumer<StartModel> moment) {
+    StartModel model = startModel(house);
+    Room room = StartRoom.of(model, house.appearance());
+    moment.accept(model);
+    return room;
+  }
+
+  @ParameterizedTest
+  @EnumSource
   void boresGaugedOrNot(Language language) throws Exception {
     Text.speak(language);
     fits(House.empty(folder.resolve("none")), RoomLayoutTest::bores, 3);
@@ -105,7 +125,12 @@ class RoomLayoutTest {
   }
 
   private static StartModel startModel(House house) {
-    return new StartModel(new StationStart(null), house.around(), new Memory(null), "bench", 1);
+    return new StartModel(
+        new StationStart(new GaugingDesk(event -> {}, why -> {})),
+        house.around(),
+        new Memory(null),
+        "bench",
+        1);
   }
 
   private static Room bores(House house) {

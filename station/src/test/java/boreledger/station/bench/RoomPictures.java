@@ -64,7 +64,8 @@ public final class RoomPictures {
     scene.setRoot(new javafx.scene.layout.Pane());
   }
 
-  private static void save(WritableImage image, Path file) throws IOException {
+  /** Writes an image as PNG. */
+  public static void save(WritableImage image, Path file) throws IOException {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -24,7 +24,8 @@ final class KillPlan {
   static final String ZERO = "+0.000000\r\n";
 
   private static final int CYLINDERS = 16;
-  private static final int PLACES_A_KILL = 3;
+  // Two kills take eight frames at the most, and no frame is sent twice.
+  private static final int PLACES_A_KILL = 4;
   // Small enough that no value leaves the plausible bores, however many are sent.
   private static final int STEP_NM = 100;
 
@@ -61,7 +62,7 @@ final class KillPlan {
     return engine.plan().size();
   }
 
-  /** The next frames, each 0.0005 mm above the one before. */
+  /** The next frames, each 0.0001 mm above the one before. */
   String burst(int frames) {
     StringBuilder bytes = new StringBuilder();
     for (int i = 0; i < frames; i++) {

@@ -29,7 +29,7 @@ class LargeLedgerIT {
   @TempDir Path folder;
 
   @Test
-  void auditAndExportOfALargeLedgerKeepToASmallHeap() throws Exception {
+  void auditExportAndResultsOfALargeLedgerKeepToASmallHeap() throws Exception {
     ManyReadings many = new ManyReadings(folder);
     long readings = many.write(READINGS);
     System.out.printf("%d readings, %d bytes%n", readings, Files.size(many.ledger()));
@@ -44,6 +44,10 @@ class LargeLedgerIT {
     try (Stream<String> lines = Files.lines(csv)) {
       assertEquals(readings, lines.skip(1).filter(line -> line.contains("Small engine")).count());
     }
+
+    run("results", "--json", "--ledger", many.ledger().toString());
+    String results = Files.readString(folder.resolve("results.out"));
+    assertEquals(16, Json.only(results, "results").path("cylinders").size());
   }
 
   private void run(String... args) throws IOException, InterruptedException {

@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
  * that begin with {@code taken} are acknowledgements.
  */
 final class Running implements AutoCloseable {
+  private static final Pattern BEGUN = Pattern.compile("^(opened|resumed) session \\d+ of .*");
   private static final Pattern TAKEN = Pattern.compile("^taken .*\\bentry (\\d+).*");
 
   private final List<String> args;
@@ -67,9 +68,20 @@ final class Running implements AutoCloseable {
     return List.copyOf(entries);
   }
 
-  /** Arms the reader: the moment it sees this acknowledgement it kills the process. */
-  void killAtTaken(int count) {
+  /** Whether it said that it gauges: from then on no byte on the line is lost. */
+  synchronized boolean hasBegun() {
+    return lines.stream().anyMatch(line -> BEGUN.matcher(line).matches());
+  }
+
+  /**
+   * Arms the reader: the moment it sees this acknowledgement it kills the process; at once when it
+   * has seen it already, for bytes that the one before left on the line.
+   */
+  synchronized void killAtTaken(int count) {
     killAtTaken.set(count);
+    if (entries.size() >= count) {
+      kill();
+    }
   }
 
   /** Time from reading the acknowledgement to the kill, -1 when that has not happened. */

@@ -58,7 +58,7 @@ class FiledCommandTest {
     assertEquals("A. Turner", ring.at("/filed/1/who").asText());
     assertTrue(ring.at("/filed/1/since_gauged").asBoolean());
     assertEquals(
-        "top ring: filed in 2 passes since it was gauged, last read 0.466 mm by A. Turner. The gaps"
+        "top ring: filed since it was gauged, passes: 2, last read 0.4660 mm by A. Turner. The gaps"
             + " here and what is to be filed off are from before. Gauge it again.",
         ring.at("/cautions/0").asText());
     String words = Ran.command("results", "--ledger", ledger.file()).out();
@@ -194,7 +194,7 @@ class FiledCommandTest {
           new org.apache.pdfbox.text.PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
       assertTrue(words.contains("Turns filed Gap before Gap after Opened by By"), words);
       assertTrue(words.contains("5 0.420 0.450 +0.030 A. Turner"), words);
-      assertTrue(words.contains("top ring: filed in 1 pass since it was gauged"), words);
+      assertTrue(words.contains("top ring: filed since it was gauged, passes: 1"), words);
     }
   }
 

@@ -13,6 +13,9 @@ import boreledger.station.drawing.NotedPen.Words;
 import boreledger.station.drawing.RoundSection.Diameter;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Engine.Arrangement;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Vocabulary;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -158,7 +161,8 @@ class FiguresTest {
             .toList();
 
     for (BoreState state : BoreState.values()) {
-      assertTrue(words.contains(state.words()), () -> state + " in " + words);
+      assertTrue(
+          words.contains(Vocabulary.ENGLISH.say(state.phrase())), () -> state + " in " + words);
     }
     assertTrue(words.contains("look at its rings"), words::toString);
   }
@@ -191,9 +195,9 @@ class FiguresTest {
             .toList();
     List<ValueMark> marks =
         List.of(
-            new ValueMark("smallest", 96.0, Stroke.solid(Role.LIMIT, 1)),
-            new ValueMark("largest", 96.03, Stroke.solid(Role.LIMIT, 1)),
-            new ValueMark("wear limit", 97.0, Stroke.solid(Role.LIMIT, 1)));
+            new ValueMark(Phrase.FIGURE_SMALLEST, 96.0, Stroke.solid(Role.LIMIT, 1)),
+            new ValueMark(Phrase.FIGURE_LARGEST, 96.03, Stroke.solid(Role.LIMIT, 1)),
+            new ValueMark(Phrase.FIGURE_WEAR_LIMIT, 97.0, Stroke.solid(Role.LIMIT, 1)));
     return new BoreProfileFigure(curves, marks, 95.998, 96.032, 10.0 * depths, lengths);
   }
 
@@ -219,9 +223,9 @@ class FiguresTest {
             .toList();
     List<ValueMark> marks =
         List.of(
-            new ValueMark("smallest", 0.3, Stroke.solid(Role.LIMIT, 1)),
-            new ValueMark("largest", 0.75, Stroke.solid(Role.LIMIT, 1)),
-            new ValueMark("target", 0.48, Stroke.solid(Role.LIMIT, 1)));
+            new ValueMark(Phrase.FIGURE_SMALLEST, 0.3, Stroke.solid(Role.LIMIT, 1)),
+            new ValueMark(Phrase.FIGURE_LARGEST, 0.75, Stroke.solid(Role.LIMIT, 1)),
+            new ValueMark(Phrase.FIGURE_TARGET, 0.48, Stroke.solid(Role.LIMIT, 1)));
     GapPlace tightest = new GapPlace(10.0 * depths, 0.5 - 0.01 * depths);
     return new GapFigure(points, tightest, marks, 113, lengths);
   }
@@ -245,6 +249,6 @@ class FiguresTest {
       }
       curves.add(new ChangeFigure.Curve(axes[axis], points));
     }
-    return new ChangeFigure(curves, "diameter", lengths);
+    return new ChangeFigure(curves, Phrase.FIGURE_DIAMETER, lengths);
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import boreledger.station.gauging.GaugingEvent.Live;
 import boreledger.station.gauging.GaugingEvent.Said;
 import boreledger.station.plan.Position.Bore;
 import boreledger.station.plan.Position.SettingCheck;
@@ -128,8 +127,8 @@ class GaugingRunByHandTest {
             event -> {
               if (event instanceof Said said && said.outcome() instanceof Outcome.Held value) {
                 held.set(value);
-              } else if (event instanceof Said said && said.progress().done() == 2) {
-                running.get().confirm(held.get());
+              } else if (took(event) && bench.outcomes().size() == 3) {
+                running.get().wish(new Wish.Confirm(held.get(), Wish.By.BENCH));
                 bench.line.says(4, "+0.018\n+0.001\n");
               }
             }));
@@ -149,8 +148,8 @@ class GaugingRunByHandTest {
         bench.live(
             event -> {
               if (event instanceof Said said && said.outcome() instanceof Outcome.Held held) {
-                running.get().confirm(held);
-                running.get().confirm(held);
+                running.get().wish(new Wish.Confirm(held, Wish.By.BENCH));
+                running.get().wish(new Wish.Confirm(held, Wish.By.BENCH));
                 bench.line.says(3, "+0.018\n+0.001\n");
               }
             }));
@@ -166,7 +165,7 @@ class GaugingRunByHandTest {
         bench.live(
             event -> {
               if (event instanceof Said said && said.outcome() instanceof Outcome.Held held) {
-                running.get().confirm(held);
+                running.get().wish(new Wish.Confirm(held, Wish.By.BENCH));
                 bench.line.says(3, more);
               }
             }));
@@ -174,10 +173,12 @@ class GaugingRunByHandTest {
   }
 
   private static void countDown(CountDownLatch taken, GaugingEvent event) {
-    if (!(event instanceof Live)
-        && event instanceof Said said
-        && said.outcome() instanceof Outcome.Taken) {
+    if (took(event)) {
       taken.countDown();
     }
+  }
+
+  private static boolean took(GaugingEvent event) {
+    return event instanceof Said said && said.outcome() instanceof Outcome.Taken;
   }
 }

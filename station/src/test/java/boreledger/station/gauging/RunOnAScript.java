@@ -25,6 +25,9 @@ import java.util.stream.Stream;
 final class RunOnAScript implements AutoCloseable {
   static final WallClock WALL = WallClock.from(Instant.parse("2031-05-06T08:00:00Z"));
 
+  /** What the session's clock shows whenever a person asks for something. */
+  static final double NOW_S = 90;
+
   final ScriptedLine line = new ScriptedLine();
   final List<GaugingEvent> told = new ArrayList<>();
   final Path file;
@@ -62,7 +65,7 @@ final class RunOnAScript implements AutoCloseable {
   }
 
   GaugingRun live(Consumer<GaugingEvent> alsoTold) {
-    return GaugingRun.live(session, line, false, watcher(alsoTold));
+    return GaugingRun.live(session, line, false, () -> NOW_S, List.of(), watcher(alsoTold));
   }
 
   GaugingRun recorded() {

@@ -104,7 +104,9 @@ class SideGaugeTest {
   }
 
   private Ending run() throws Exception {
-    return GaugingRun.live(bench.session, bench.line, false, List.of(gaps), this::told).run();
+    return GaugingRun.live(
+            bench.session, bench.line, false, () -> RunOnAScript.NOW_S, List.of(gaps), this::told)
+        .run();
   }
 
   private void told(GaugingEvent event) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import boreledger.station.app.LedgerBook;
+import boreledger.station.app.SessionChange;
 import boreledger.station.audit.AuditedLedger;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerView;
@@ -75,6 +77,20 @@ class StrangersScriptTest {
     assertEquals(
         "entry " + bore + ": imported entry 9: its hash does not follow",
         python(1, "b.db", seal).lines().skip(1).findFirst().orElse(""));
+  }
+
+  @Test
+  void anAmendmentToAKeptJobFollowsAndToAnotherOneIsFound() throws Exception {
+    Path warmer =
+        Files.writeString(folder.resolve("warm.toml"), JOB.with("11.0e-6", "12e-6").text());
+    new LedgerBook(shop.file("a.db"))
+        .amend(
+            7, new SessionChange(null, 21.0, null, warmer), "other iron", "A. Turner", Shop.NOON);
+    python(0, "a.db");
+
+    AuditedLedger a = AuditedLedger.at(shop.file("a.db"));
+    a.exchanged(22, "\"job\":\"", "\"job\":\"ff").rechained();
+    assertTrue(python(1, "a.db").contains("entry 22: goes by the document ff"), a.body(22));
   }
 
   @Test

@@ -11,9 +11,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Random;
+import org.bouncycastle.crypto.digests.SHA256Digest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ChainTest {
   /**
@@ -46,6 +49,38 @@ class ChainTest {
 
     assertEquals(digest, Bytes.of(Chain.sha256().digest(bytes)).toHex());
     assertEquals(digest, ContentHash.of(message));
+  }
+
+  /**
+   * Every length around the borders of SHA-256's blocks of 64 bytes, against Bouncy Castle's own
+   * implementation, which shares no code with the platform's.
+   */
+  @Test
+  void sha256IsThatOfAnotherLibraryAtEveryLengthAroundItsBlocks() {
+    Random random = new Random(180_4);
+    for (int length = 0; length <= 3 * 64 + 1; length++) {
+      byte[] bytes = new byte[length];
+      random.nextBytes(bytes);
+      SHA256Digest other = new SHA256Digest();
+      other.update(bytes, 0, length);
+      byte[] digest = new byte[32];
+      other.doFinal(digest, 0);
+
+      assertEquals(Bytes.of(digest), Bytes.of(Chain.sha256().digest(bytes)), "length " + length);
+    }
+  }
+
+  /** The vectors above, which were written from memory: a slip of memory would show here. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "abc", "abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"})
+  void anotherLibraryGivesTheSameVectors(String message) {
+    SHA256Digest other = new SHA256Digest();
+    byte[] bytes = message.getBytes(StandardCharsets.US_ASCII);
+    other.update(bytes, 0, bytes.length);
+    byte[] digest = new byte[32];
+    other.doFinal(digest, 0);
+
+    assertEquals(Bytes.of(digest).toHex(), ContentHash.of(message));
   }
 
   @Test

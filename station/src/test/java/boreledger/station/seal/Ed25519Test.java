@@ -8,13 +8,17 @@ import boreledger.drivers.line.Bytes;
 import java.security.KeyFactory;
 import java.security.PrivateKey;
 import java.security.spec.PKCS8EncodedKeySpec;
+import java.util.Random;
+import org.bouncycastle.crypto.params.Ed25519PrivateKeyParameters;
+import org.bouncycastle.crypto.signers.Ed25519Signer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The first three test vectors of RFC 8032, section 7.1, written here from memory; a slip in them
- * could not verify.
+ * could not verify. Keys, signatures and verdicts are also held against Bouncy Castle's own
+ * implementation, which shares no code with the platform's.
  */
 class Ed25519Test {
   // RFC 8410: what a PKCS#8 key of Ed25519 begins with.
@@ -37,10 +41,11 @@ class Ed25519Test {
   })
   void aVectorOfTheStandardIsSignedAndVerifiedAsItSays(
       String secret, String open, String message, String signature) throws Exception {
-    PrivateKey key =
-        KeyFactory.getInstance("Ed25519")
-            .generatePrivate(new PKCS8EncodedKeySpec(Bytes.ofHex(PKCS8 + secret).toArray()));
+    PrivateKey key = key(secret);
 
+    Ed25519PrivateKeyParameters other = other(secret);
+    assertEquals(open, Bytes.of(other.generatePublicKey().getEncoded()).toHex());
+    assertEquals(signature, Bytes.of(signedElsewhere(other, Bytes.ofHex(message))).toHex());
     assertEquals(signature, Ed25519.sign(key, Bytes.ofHex(message)).toHex());
     assertTrue(Ed25519.isBy(Bytes.ofHex(open), Bytes.ofHex(message), Bytes.ofHex(signature)));
     assertFalse(
@@ -51,5 +56,51 @@ class Ed25519Test {
   void bytesThatAreNoKeyAndNoSignatureVerifyNothing() {
     assertFalse(Ed25519.isBy(Bytes.EMPTY, Bytes.EMPTY, Bytes.EMPTY));
     assertFalse(Ed25519.isBy(Bytes.of(new byte[32]), Bytes.EMPTY, Bytes.of(new byte[63])));
+  }
+
+  @Test
+  void twoLibrariesSignAlikeAndVerifyWhatTheOtherSigned() throws Exception {
+    Random random = new Random(8032);
+    for (int i = 0; i < 40; i++) {
+      byte[] secret = new byte[32];
+      byte[] message = new byte[i * 5];
+      random.nextBytes(secret);
+      random.nextBytes(message);
+      Ed25519PrivateKeyParameters other = other(Bytes.of(secret).toHex());
+      Bytes open = Bytes.of(other.generatePublicKey().getEncoded());
+
+      Bytes here = Ed25519.sign(key(Bytes.of(secret).toHex()), Bytes.of(message));
+
+      assertEquals(Bytes.of(signedElsewhere(other, Bytes.of(message))), here, "message " + i);
+      assertTrue(Ed25519.isBy(open, Bytes.of(message), here), "message " + i);
+      byte[] bent = here.toArray();
+      bent[random.nextInt(bent.length)] ^= (byte) (1 << random.nextInt(8));
+      assertFalse(Ed25519.isBy(open, Bytes.of(message), Bytes.of(bent)), "message " + i);
+      assertFalse(verifiedElsewhere(other, message, bent), "message " + i);
+    }
+  }
+
+  private static PrivateKey key(String secret) throws Exception {
+    return KeyFactory.getInstance("Ed25519")
+        .generatePrivate(new PKCS8EncodedKeySpec(Bytes.ofHex(PKCS8 + secret).toArray()));
+  }
+
+  private static Ed25519PrivateKeyParameters other(String secret) {
+    return new Ed25519PrivateKeyParameters(Bytes.ofHex(secret).toArray(), 0);
+  }
+
+  private static byte[] signedElsewhere(Ed25519PrivateKeyParameters key, Bytes message) {
+    Ed25519Signer signer = new Ed25519Signer();
+    signer.init(true, key);
+    signer.update(message.toArray(), 0, message.toArray().length);
+    return signer.generateSignature();
+  }
+
+  private static boolean verifiedElsewhere(
+      Ed25519PrivateKeyParameters key, byte[] message, byte[] signature) {
+    Ed25519Signer signer = new Ed25519Signer();
+    signer.init(false, key.generatePublicKey());
+    signer.update(message, 0, message.length);
+    return signer.verifySignature(signature);
   }
 }

@@ -11,6 +11,7 @@ import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
+import boreledger.drivers.profile.FlagSpec;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.LengthUnit;
 import boreledger.drivers.profile.LineSettings;
@@ -252,6 +253,9 @@ class SessionTest {
         null,
         LineSettings.DEFAULT,
         null,
+        null,
+        FlagSpec.NONE,
+        List.of(),
         null,
         new PickSpec.Press(5));
   }

@@ -2,18 +2,19 @@ package boreledger.station.bench.bores;
 
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.model.BoreVerdicts;
+import boreledger.station.bench.model.CheckWords;
 import boreledger.station.bench.model.Verdict;
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.BlockFigure;
 import boreledger.station.drawing.BoreProfileFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.drawing.RoundnessFigure;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.BudgetLine;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,21 +49,20 @@ record BoresPage(
   static BoresPage of(Finding finding, int cylinder, DisplayUnit unit) {
     JobResults results = finding.results();
     DisplayUnit shownUnit = unit == null ? finding.job().displayUnit() : unit;
-    Lengths lengths = new Lengths(shownUnit);
     LengthFormat format = new LengthFormat(shownUnit);
-    BoreVerdicts words = new BoreVerdicts(lengths);
+    BoreVerdicts words = new BoreVerdicts(format);
     CylinderResults shown = results.cylinders().get(cylinder - 1);
     return new BoresPage(
         BlockFigure.of(results, finding.job().engine().arrangement()),
-        AdviceWords.of(results.advice(), lengths),
-        AdviceWords.reasons(results.advice(), lengths),
+        AdviceWords.of(results.advice(), format),
+        AdviceWords.reasons(results.advice(), format),
         results.cylinders().stream().map(words::verdict).toList(),
         words.verdict(shown),
         BoreProfileFigure.of(results, shown, format),
         RoundnessFigure.of(results, shown, format),
         form(shown, format),
         shown.bore().checks().stream().map(check -> check(check, format)).toList(),
-        results.cautions());
+        Told.with(format).each(results.cautions()));
   }
 
   private static String form(CylinderResults cylinder, LengthFormat format) {
@@ -95,57 +95,21 @@ record BoresPage(
   }
 
   private static Check check(CheckResult check, LengthFormat format) {
+    CheckWords about = new CheckWords(check);
     String words =
         Text.BORES_CHECK.with(
-            name(check.check()),
+            about.name(),
             format.length(check.valueMm(), check.expandedUncertaintyMm()),
             format.stated(check.limitMm()),
-            state(check.state()).with());
+            about.state());
     return new Check(
-        kind(check.state()),
-        words,
-        check.budget().stream().map(line -> budget(line, format)).toList());
+        about.kind(), words, check.budget().stream().map(line -> budget(line, format)).toList());
   }
 
   private static String budget(BudgetLine line, LengthFormat format) {
     return Text.BORES_BUDGET_LINE.with(
-        line.line(),
+        Told.recorded(line.line()),
         format.length(line.standardUncertaintyMm(), format.usualDecimals() + 1),
         String.format(Locale.ROOT, "%.0f", 100 * line.share()));
-  }
-
-  private static String name(String check) {
-    return switch (check) {
-      case "taper" -> Text.CHECK_TAPER.with();
-      case "out-of-round" -> Text.CHECK_OUT_OF_ROUND.with();
-      case "bore-min" -> Text.CHECK_BORE_MIN.with();
-      case "bore-max" -> Text.CHECK_BORE_MAX.with();
-      case "wear-limit" -> Text.CHECK_WEAR_LIMIT.with();
-      case "clearance-min" -> Text.BORES_CLEARANCE_MIN.with();
-      case "clearance-max" -> Text.BORES_CLEARANCE_MAX.with();
-      default -> check;
-    };
-  }
-
-  private static Text state(String state) {
-    if (state == null) {
-      return Text.BORES_STATE_OPEN;
-    }
-    return switch (state) {
-      case "within" -> Text.BORES_STATE_WITHIN;
-      case "beyond" -> Text.BORES_STATE_BEYOND;
-      default -> Text.BORES_STATE_UNDECIDED;
-    };
-  }
-
-  private static Verdict.Kind kind(String state) {
-    if (state == null) {
-      return Verdict.Kind.OPEN;
-    }
-    return switch (state) {
-      case "within" -> Verdict.Kind.KEPT;
-      case "beyond" -> Verdict.Kind.BEYOND;
-      default -> Verdict.Kind.LOOK;
-    };
   }
 }

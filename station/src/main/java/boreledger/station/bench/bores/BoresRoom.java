@@ -1,18 +1,12 @@
 package boreledger.station.bench.bores;
 
+import boreledger.station.bench.findings.FindingsView;
 import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Room;
-import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
+import java.util.List;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.RowConstraints;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 
 /** The bores: the block at a glance, one cylinder's profile and sections, and what to do. */
 public final class BoresRoom {
@@ -28,26 +22,19 @@ public final class BoresRoom {
   private final FigureView block = new FigureView("block-figure", BLOCK_WORDS);
   private final FigureView profile = new FigureView("profile", 1);
   private final FigureView sections = new FigureView("sections", SECTION_WORDS);
-  private final Label fault = Words.label("bores-fault", Styles.PROBLEM);
   private final Parent view;
 
   private BoresRoom(BoresModel model) {
     this.model = model;
-    GridPane page = page();
-    Label nothing = Words.label("bores-nothing", Styles.ROOM_HINT);
-    nothing.setText(Text.BORES_NOTHING.with());
-    nothing.visibleProperty().bind(model.page().isNull());
-    page.visibleProperty().bind(model.page().isNotNull());
-    StackPane content = new StackPane(nothing, page);
-    content.setMinHeight(0);
-    VBox.setVgrow(content, Priority.ALWAYS);
-    fault.textProperty().bind(model.findings().fault());
-    fault.managedProperty().bind(fault.textProperty().isNotEmpty());
-    Label defers = Words.label("bores-defers", Styles.DEFERS);
-    defers.setText(Text.OVER_DEFERS.with());
-    VBox all = new VBox(new AdvicePane(model.page()), fault, content, defers);
-    all.getStyleClass().add(Styles.ROOM);
-    view = all;
+    view =
+        new FindingsView(
+            ID,
+            List.of(new AdvicePane(model.page())),
+            page(),
+            model.findings(),
+            model.page().isNotNull(),
+            Text.BORES_NOTHING.with(),
+            Text.OVER_DEFERS.with());
     model.page().subscribe(this::show);
   }
 
@@ -57,18 +44,7 @@ public final class BoresRoom {
   }
 
   private GridPane page() {
-    GridPane page = new GridPane();
-    page.getStyleClass().add(Styles.CARDS);
-    for (double percent : WIDTHS_PERCENT) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(percent);
-      page.getColumnConstraints().add(column);
-    }
-    for (double percent : HEIGHTS_PERCENT) {
-      RowConstraints row = new RowConstraints();
-      row.setPercentHeight(percent);
-      page.getRowConstraints().add(row);
-    }
+    GridPane page = FindingsView.page(WIDTHS_PERCENT, HEIGHTS_PERCENT);
     page.add(block, 0, 0);
     page.add(new CylinderPane(model), 0, 1);
     page.add(profile, 1, 0, 1, 2);

@@ -2,11 +2,11 @@ package boreledger.station.bench.findings;
 
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.look.Surroundings;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobSessions;
 import boreledger.station.results.WhatIf;
+import boreledger.station.wording.LengthFormat;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;

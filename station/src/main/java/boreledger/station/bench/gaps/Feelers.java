@@ -5,6 +5,7 @@ import boreledger.calc.feeler.LeafStack;
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -68,7 +69,7 @@ final class Feelers {
     } catch (NumberFormatException e) {
       stacks.set(Text.GAPS_LEAVES_WRONG.with());
     } catch (ImpossibleInput e) {
-      stacks.set(e.getMessage());
+      stacks.set(Told.recorded(e.getMessage()));
     }
   }
 

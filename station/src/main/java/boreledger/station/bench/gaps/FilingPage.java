@@ -9,8 +9,9 @@ import boreledger.calc.uncertainty.Budget;
 import boreledger.calc.uncertainty.Component;
 import boreledger.calc.uncertainty.Estimate;
 import boreledger.station.bench.words.Text;
-import boreledger.station.drawing.LengthFormat;
+import boreledger.station.bench.words.Told;
 import boreledger.station.results.FiledResult;
+import boreledger.station.wording.LengthFormat;
 import java.util.List;
 
 /**
@@ -74,7 +75,7 @@ record FilingPage(
     try {
       return words(next(nowMm), shown(targetMm - nowMm));
     } catch (ImpossibleInput e) {
-      return e.getMessage();
+      return Told.recorded(e.getMessage());
     }
   }
 

@@ -3,10 +3,9 @@ package boreledger.station.bench.gaps;
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.model.GapVerdicts;
 import boreledger.station.bench.model.Verdict;
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.GapFigure;
-import boreledger.station.drawing.LengthFormat;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Ring;
 import boreledger.station.results.JobResults;
@@ -15,9 +14,10 @@ import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * What the room shows of one ring in one cylinder.
@@ -46,7 +46,7 @@ record GapsPage(
     JobResults results = finding.results();
     DisplayUnit shownUnit = unit == null ? finding.job().displayUnit() : unit;
     LengthFormat format = new LengthFormat(shownUnit);
-    GapVerdicts words = new GapVerdicts(new Lengths(shownUnit), ringName);
+    GapVerdicts words = new GapVerdicts(format, ringName);
     CylinderResults shown = results.cylinders().get(cylinder - 1);
     Ring ring = finding.job().ring(ringName).orElseThrow();
     RingResults there = ring(results, ringName, cylinder);
@@ -56,8 +56,8 @@ record GapsPage(
         GapFigure.of(there, ring, format),
         facts(there, ring, format),
         there.gaps().stream().map(gap -> agreement(gap, format)).toList(),
-        choice(results, ringName),
-        there.cautions(),
+        choice(results, ringName, Told.with(format)),
+        Told.with(format).each(there.cautions()),
         there.targetMm(),
         new FilingPage(
             finding.job().name(),
@@ -109,7 +109,7 @@ record GapsPage(
       facts.add(
           Text.GAPS_HOT.with(
               format.length(tightest.hotGapMm(), format.coarseDecimals()),
-              tightest.temperaturesOrigin()));
+              Told.recorded(tightest.temperaturesOrigin())));
       facts.add(
           Text.GAPS_COLD_FOR_MARGIN.with(
               format.length(tightest.coldGapForMarginMm(), format.coarseDecimals())));
@@ -125,13 +125,15 @@ record GapsPage(
 
   private static String target(Double targetMm, TargetResult target, LengthFormat format) {
     String words =
-        Text.GAPS_TARGET.with(format.length(targetMm, format.coarseDecimals()), target.origin());
+        Text.GAPS_TARGET.with(
+            format.length(targetMm, format.coarseDecimals()), Told.recorded(target.origin()));
     return target.raisedTo() == null
         ? words
         : words
             + " "
             + Text.GAPS_RAISED.with(
-                format.length(target.raisedFromMm(), format.coarseDecimals()), target.raisedTo());
+                format.length(target.raisedFromMm(), format.coarseDecimals()),
+                Told.recorded(target.raisedTo()));
   }
 
   private static String agreement(GapResult gap, LengthFormat format) {
@@ -149,20 +151,20 @@ record GapsPage(
             depth,
             measured,
             format.length(gap.expectedMm(), format.coarseDecimals()),
-            String.format(Locale.ROOT, "%.1f", gap.en()));
+            Told.with(format).figures().ratio(gap.en(), 1));
     return gap.tiltDeg() == null
         ? line
         : line
             + " "
             + Text.GAPS_TILTED.with(
-                String.format(Locale.ROOT, "%.1f", gap.tiltDeg()),
+                Told.with(format).figures().ratio(gap.tiltDeg(), 1),
                 format.length(gap.correctedMm(), format.coarseDecimals()));
   }
 
-  private static List<String> choice(JobResults results, String ring) {
+  private static List<String> choice(JobResults results, String ring, Wording wording) {
     return results.ringChoices().stream()
         .filter(each -> each.ring().equals(ring))
-        .flatMap(each -> each.choice().words().lines())
+        .flatMap(each -> wording.each(each.choice().statements()).stream())
         .toList();
   }
 }

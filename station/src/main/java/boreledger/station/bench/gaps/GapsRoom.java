@@ -1,22 +1,20 @@
 package boreledger.station.bench.gaps;
 
+import boreledger.station.bench.findings.FindingsView;
 import boreledger.station.bench.look.CylinderChoice;
 import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.RowConstraints;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 
 /** Ring gaps: measured against expected along the bore, and what to do about them. */
 public final class GapsRoom {
@@ -24,6 +22,7 @@ public final class GapsRoom {
   public static final String ID = "gaps";
 
   private static final double[] WIDTHS_PERCENT = {40, 32, 28};
+  private static final double[] HEIGHT_PERCENT = {100};
 
   private final GapsModel model;
   private final FigureView figure = new FigureView("gap-figure", 1);
@@ -32,22 +31,15 @@ public final class GapsRoom {
 
   private GapsRoom(GapsModel model) {
     this.model = model;
-    GridPane page = page();
-    Label nothing = Words.label("gaps-nothing", Styles.ROOM_HINT);
-    nothing.setText(Text.GAPS_NOTHING.with());
-    nothing.visibleProperty().bind(model.page().isNull());
-    page.visibleProperty().bind(model.page().isNotNull());
-    StackPane content = new StackPane(nothing, page);
-    content.setMinHeight(0);
-    VBox.setVgrow(content, Priority.ALWAYS);
-    Label fault = Words.label("gaps-fault", Styles.PROBLEM);
-    fault.textProperty().bind(model.findings().fault());
-    fault.managedProperty().bind(fault.textProperty().isNotEmpty());
-    Label defers = Words.label("gaps-defers", Styles.DEFERS);
-    defers.setText(Text.GAPS_DEFERS.with());
-    VBox all = new VBox(title, choosing(), fault, content, defers);
-    all.getStyleClass().add(Styles.ROOM);
-    view = all;
+    view =
+        new FindingsView(
+            ID,
+            List.of(title, choosing()),
+            page(),
+            model.findings(),
+            model.page().isNotNull(),
+            Text.GAPS_NOTHING.with(),
+            Text.GAPS_DEFERS.with());
     model.page().subscribe(this::show);
   }
 
@@ -78,16 +70,7 @@ public final class GapsRoom {
   }
 
   private GridPane page() {
-    GridPane page = new GridPane();
-    page.getStyleClass().add(Styles.CARDS);
-    for (double percent : WIDTHS_PERCENT) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(percent);
-      page.getColumnConstraints().add(column);
-    }
-    RowConstraints row = new RowConstraints();
-    row.setPercentHeight(100);
-    page.getRowConstraints().add(row);
+    GridPane page = FindingsView.page(WIDTHS_PERCENT, HEIGHT_PERCENT);
     page.add(figure, 0, 0);
     page.add(new FactsPane(model), 1, 0);
     page.add(new FilePane(model), 2, 0);

@@ -3,6 +3,7 @@ package boreledger.station.bench.gaps;
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.job.Running;
 import boreledger.station.job.draft.Kind;
 import boreledger.station.job.draft.Numerals;
@@ -124,7 +125,8 @@ final class Supposing {
 
   private static String told(Finding finding, Part part, Double jobC, String usual) {
     return Text.GAPS_TEMP_FROM.with(
-        holding(finding, part), jobC == null ? usual : Text.GAPS_TEMP_THE_JOB.with());
+        holding(finding, part),
+        jobC == null ? Told.recorded(usual) : Text.GAPS_TEMP_THE_JOB.with());
   }
 
   private static double or(Double given, double usual) {

@@ -5,12 +5,14 @@ import boreledger.station.bench.look.Light;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.words.Text;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 
 /** A list to choose from, which opens on demand. */
@@ -30,6 +32,7 @@ final class ListInput implements FieldInput {
     box.setConverter(new InWords());
     box.setButtonCell(new Chosen());
     box.getItems().setAll(choices);
+    box.addEventHandler(KeyEvent.KEY_TYPED, this::letter);
     box.setOnShown(shown -> inTheLightOfTheWindow());
     box.valueProperty().addListener((property, before, now) -> tell(now));
     show("");
@@ -72,6 +75,25 @@ final class ListInput implements FieldInput {
 
   boolean isOpen() {
     return box.isShowing();
+  }
+
+  /** A letter goes to the next choice that begins with it, round and round. */
+  private void letter(KeyEvent event) {
+    String typed = event.getCharacter().toLowerCase(Locale.ROOT);
+    boolean isLetter = typed.length() == 1 && Character.isLetterOrDigit(typed.charAt(0));
+    if (!isLetter || event.isShortcutDown() || event.isAltDown()) {
+      return;
+    }
+    int count = box.getItems().size();
+    int now = box.getSelectionModel().getSelectedIndex();
+    for (int step = 1; step <= count; step++) {
+      int at = Math.floorMod(now + step, count);
+      if (box.getItems().get(at).words().toLowerCase(Locale.ROOT).startsWith(typed)) {
+        box.getSelectionModel().select(at);
+        event.consume();
+        return;
+      }
+    }
   }
 
   private void tell(Choice now) {

@@ -6,6 +6,7 @@ import boreledger.station.app.Standing;
 import boreledger.station.bench.model.Place;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.Filed;
@@ -135,9 +136,9 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
 
   private static String why(EntryBody body) {
     if (body instanceof SampleRefused refused) {
-      return refused.why();
+      return Told.recorded(refused.why());
     } else if (body instanceof LineBroke fault) {
-      return fault.why();
+      return Told.recorded(fault.why());
     } else if (body instanceof TakenBack back) {
       return by(back.why(), back.who());
     } else if (body instanceof Restored again) {

@@ -8,7 +8,6 @@ import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
 import java.io.File;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -26,7 +25,6 @@ final class MarkingPane extends HBox {
   private final ComparisonModel model;
   private final SessionWords words;
   private final ListView<SessionLine> list;
-  private long selected;
 
   MarkingPane(ComparisonModel model, SessionWords words) {
     this.model = model;
@@ -70,26 +68,29 @@ final class MarkingPane extends HBox {
     none.setText(Text.LEDGER_SESSIONS_NONE.with());
     made.setPlaceholder(none);
     made.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-    made.getSelectionModel()
-        .selectedItemProperty()
-        .subscribe(line -> selected = line == null ? selected : line.id());
-    model.sessions().addListener((ListChangeListener<SessionLine>) change -> keepSelected());
+    // Whoever comes by keyboard has something to mark at once.
+    made.focusedProperty()
+        .subscribe(
+            now -> {
+              if (now && selected() == null) {
+                made.getSelectionModel().selectFirst();
+                made.getFocusModel().focus(0);
+              }
+            });
     model.before().subscribe(now -> made.refresh());
     model.after().subscribe(now -> made.refresh());
     return made;
   }
 
-  /** The one selected before, else the first one, so that a key has something to take. */
-  private void keepSelected() {
-    int index = 0;
-    for (int i = 0; i < list.getItems().size(); i++) {
-      index = list.getItems().get(i).id() == selected ? i : index;
-    }
-    list.getSelectionModel().clearAndSelect(index);
+  /** The selected session; null for none. A list keeps one selected that it lists no more. */
+  private SessionLine selected() {
+    int index = list.getSelectionModel().getSelectedIndex();
+    SessionLine line = list.getSelectionModel().getSelectedItem();
+    return index >= 0 && list.getItems().contains(line) ? line : null;
   }
 
   private void pressed(KeyEvent pressed) {
-    SessionLine line = list.getSelectionModel().getSelectedItem();
+    SessionLine line = selected();
     boolean plain = !pressed.isControlDown() && !pressed.isAltDown() && !pressed.isMetaDown();
     switch (pressed.getCode()) {
       case DIGIT1, NUMPAD1 -> doAndConsume(pressed, plain, () -> model.markBefore(line));
@@ -110,9 +111,9 @@ final class MarkingPane extends HBox {
 
   private Card chosen() {
     Button first = button("ledger-mark-before", Text.LEDGER_COMPARE_TAKE_BEFORE, () -> {});
-    first.setOnAction(pressed -> model.markBefore(list.getSelectionModel().getSelectedItem()));
+    first.setOnAction(pressed -> model.markBefore(selected()));
     Button second = button("ledger-mark-after", Text.LEDGER_COMPARE_TAKE_AFTER, () -> {});
-    second.setOnAction(pressed -> model.markAfter(list.getSelectionModel().getSelectedItem()));
+    second.setOnAction(pressed -> model.markAfter(selected()));
     Button swap = button("ledger-swap", Text.LEDGER_COMPARE_SWAP, model::swap);
     Button compare = button("ledger-compare", Text.LEDGER_COMPARE_DO, model::compare);
     compare.getStyleClass().add(Styles.MAIN_BUTTON);

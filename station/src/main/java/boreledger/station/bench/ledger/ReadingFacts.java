@@ -4,6 +4,7 @@ import boreledger.station.app.EntryLine;
 import boreledger.station.app.OpenedReading;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.ledger.EntryBody.KeptSample;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.SampleRefused;
@@ -46,7 +47,9 @@ public record ReadingFacts(
     SampleRefused refused = (SampleRefused) line.entry().body();
     List<Fact> facts = new ArrayList<>();
     facts.add(
-        new Fact(Text.LEDGER_FACT_STANDS.with(), Text.LEDGER_REFUSED_WHY.with(refused.why())));
+        new Fact(
+            Text.LEDGER_FACT_STANDS.with(),
+            Text.LEDGER_REFUSED_WHY.with(Told.recorded(refused.why()))));
     facts.add(new Fact(Text.LEDGER_FACT_TAKEN.with(), taken(words, refused.wall(), refused.tS())));
     facts.addAll(identity(line, refused.session()));
     SampleWords sample =
@@ -96,7 +99,7 @@ public record ReadingFacts(
       for (BudgetLine line : opened.diameter().budget()) {
         lines.add(
             new Fact(
-                line.line(),
+                Told.recorded(line.line()),
                 Text.LEDGER_BUDGET_LINE.with(
                     lengths.size(line.standardUncertaintyMm()),
                     String.format(Locale.ROOT, "%.0f", 100 * line.share()))));
@@ -122,7 +125,7 @@ public record ReadingFacts(
       facts.add(fact(Text.LEDGER_FACT_SETTING, setting()));
       facts.add(fact(Text.LEDGER_FACT_TEMPERATURES, temperatures()));
       for (String caution : reading.cautions()) {
-        facts.add(fact(Text.LEDGER_FACT_CAUTION, caution));
+        facts.add(fact(Text.LEDGER_FACT_CAUTION, Told.recorded(caution)));
       }
       facts.add(fact(Text.LEDGER_FACT_GAUGE, gauge()));
       facts.addAll(identity(opened.line(), reading.session()));

@@ -20,8 +20,11 @@ final class HeardPane extends Card {
   private final Label readings = Words.label("lesson-readings", Styles.MUTED);
   private final Sign sign = new Sign(Sign.Kind.OPEN);
 
+  private final LessonModel model;
+
   HeardPane(LessonModel model) {
     super(Text.LESSON_ARRIVES.with());
+    this.model = model;
     Label listening = Words.label("lesson-listening", Styles.MUTED);
     listening.textProperty().bind(model.listening());
     TeachPane.show(listening, model.listening().map(words -> !words.isEmpty()));
@@ -47,7 +50,10 @@ final class HeardPane extends Card {
   private void tell(LessonEvent.Told told) {
     boolean isCertain = told != null && told.learned().certain();
     sign.show(isCertain ? Sign.Kind.TAKEN : Sign.Kind.OPEN);
-    known.setText(told == null ? Text.LESSON_NOTHING_SHOWN.with() : LessonWords.verdict(told));
+    known.setText(
+        told == null
+            ? Text.LESSON_NOTHING_SHOWN.with()
+            : LessonWords.verdict(told, model.source().get()));
     say(readings, told == null ? List.of() : LessonWords.readings(told.learned()));
     say(shown, told == null ? List.of() : List.of(LessonWords.shown(told)));
   }

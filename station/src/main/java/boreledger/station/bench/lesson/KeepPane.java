@@ -6,6 +6,7 @@ import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -76,7 +78,11 @@ final class KeepPane extends Card {
     Map<Reads, String> words = new LinkedHashMap<>();
     words.put(Reads.DEVIATION, Text.LESSON_READS_DEVIATION.with());
     words.put(Reads.SIZE, Text.LESSON_READS_SIZE.with());
-    return new Choice<>(words, keep.reads());
+    Label label = Words.label(null, Styles.FIELD_NAME);
+    label.setText(Text.LESSON_READS.with());
+    VBox field = new VBox(label, new Choice<>(words, keep.reads()));
+    field.getStyleClass().add(Styles.FIELD);
+    return field;
   }
 
   private Node maxError() {

@@ -72,16 +72,23 @@ public final class LessonModel {
 
   /** Listens to the port, or reads the recording; what was taught so far is forgotten. */
   public void begin() {
-    stop();
-    told.set(null);
-    heard.clear();
-    listening.set("");
+    forget();
     sourceProblem.set(missing().orElse(""));
     if (sourceProblem.get().isEmpty()) {
       going.set(true);
       int mine = count;
       around.background().execute(() -> open(mine));
     }
+  }
+
+  /** Ends it, and nothing of what was taught is left. */
+  public void forget() {
+    stop();
+    told.set(null);
+    heard.clear();
+    listening.set("");
+    sourceProblem.set("");
+    keep.learned(null);
   }
 
   /** Ends it; the port is free, and nothing is written. */
@@ -240,9 +247,9 @@ public final class LessonModel {
   private void tell(LessonEvent.Told now) {
     typedNote.set("");
     typedProblem.set("");
-    told.set(now);
     Learned learned = now.learned();
     typed.set(source.get() == Source.PORT ? LessonWords.offered(learned) : "");
+    told.set(now);
     List<String> profiles = learned.candidates().stream().map(each -> each.profile()).toList();
     keep.learned(learned.certain() ? profiles.get(0) : null);
   }

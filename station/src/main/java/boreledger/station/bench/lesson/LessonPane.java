@@ -23,7 +23,7 @@ public final class LessonPane extends VBox {
   private static final double HALF_PERCENT = 50;
 
   private final TeachPane teach;
-  private final Runnable left;
+  private final Runnable leaving;
   private final LessonModel model;
 
   /**
@@ -32,18 +32,18 @@ public final class LessonPane extends VBox {
    * @param ports where a port is chosen
    * @param files asks for files
    * @param folder where the profile is offered, asked when it is needed
-   * @param left called when a person leaves
+   * @param leaving called when a person leaves
    */
   public LessonPane(
-      LessonModel model, Node ports, FileAsking files, Supplier<Path> folder, Runnable left) {
+      LessonModel model, Node ports, FileAsking files, Supplier<Path> folder, Runnable leaving) {
     this.model = model;
-    this.left = left;
+    this.leaving = leaving;
     setId("lesson");
     setMinSize(0, 0);
     getStyleClass().add(Styles.ROOM);
     teach = new TeachPane(model, ports, files, folder);
-    VBox right = new VBox(new HeardPane(model), new KeepPane(model, files, folder));
-    right.getStyleClass().add(Styles.LESSON_COLUMN);
+    VBox left = new VBox(teach, new KeepPane(model, files, folder));
+    left.getStyleClass().add(Styles.LESSON_COLUMN);
     GridPane columns = new GridPane();
     columns.getStyleClass().add(Styles.CARDS);
     for (int i = 0; i < 2; i++) {
@@ -51,8 +51,8 @@ public final class LessonPane extends VBox {
       half.setPercentWidth(HALF_PERCENT);
       columns.getColumnConstraints().add(half);
     }
-    columns.add(teach, 0, 0);
-    columns.add(right, 1, 0);
+    columns.add(left, 0, 0);
+    columns.add(new HeardPane(model), 1, 0);
     ScrollPane scroll = new ScrollPane(columns);
     scroll.setFitToWidth(true);
     scroll.setFocusTraversable(false);
@@ -90,6 +90,6 @@ public final class LessonPane extends VBox {
 
   private void leave() {
     model.stop();
-    left.run();
+    leaving.run();
   }
 }

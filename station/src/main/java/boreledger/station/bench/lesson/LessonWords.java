@@ -72,11 +72,13 @@ final class LessonWords {
   }
 
   /** Whether it is certain, and what is not. */
-  static String verdict(LessonEvent.Told told) {
+  static String verdict(LessonEvent.Told told, LessonModel.Source source) {
     Learned learned = told.learned();
     int readings = learned.candidates().size();
     if (learned.certain()) {
       return Text.LESSON_WHY_CERTAIN.with();
+    } else if (readings == 0 && source == LessonModel.Source.RECORDING) {
+      return Text.LESSON_NOT_ALL_NAMED.with();
     } else if (told.shown().isEmpty()) {
       return Text.LESSON_NOTHING_SHOWN.with();
     } else if (told.shown().size() == 1 && readings == 0) {

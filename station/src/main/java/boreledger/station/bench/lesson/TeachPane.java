@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -28,12 +29,13 @@ import javafx.scene.layout.VBox;
 final class TeachPane extends Card {
   private final LessonModel model;
   private final TextField typed = new TextField();
-  private final Button begin = new Button();
+  private final Button begin;
   private final Label ask = Words.label("lesson-ask", Styles.JOB_NAME);
 
   TeachPane(LessonModel model, Node ports, FileAsking files, Supplier<Path> folder) {
     super(Text.LESSON_TEACH.with());
     this.model = model;
+    begin = button("lesson-begin", Text.LESSON_BEGIN, model::begin);
     VBox value = new VBox(ask, valueField(), buttons());
     value.getStyleClass().add(Styles.FIELDS);
     getChildren().addAll(source(ports, files, folder), value);
@@ -63,25 +65,11 @@ final class TeachPane extends Card {
     show(recording, isPort.map(yes -> !yes));
     VBox choosing = new VBox(new Choice<>(words, model.source()), ports, recording);
     choosing.getStyleClass().add(Styles.FIELDS);
-    show(choosing, model.going().map(going -> !going));
-    begin.setId("lesson-begin");
-    model
-        .going()
-        .subscribe(on -> begin.setText((on ? Text.LESSON_STOP : Text.LESSON_BEGIN).with()));
-    begin.setOnAction(
-        pressed -> {
-          if (model.going().get()) {
-            model.stop();
-          } else {
-            model.begin();
-          }
-        });
     FlowPane buttons = new FlowPane(begin);
     buttons.getStyleClass().add(Styles.CHOICES);
-    VBox whole =
-        new VBox(choosing, problem("lesson-source-problem", model.sourceProblem()), buttons);
-    whole.getStyleClass().add(Styles.FIELDS);
-    return whole;
+    choosing.getChildren().addAll(problem("lesson-source-problem", model.sourceProblem()), buttons);
+    show(choosing, model.going().map(going -> !going));
+    return choosing;
   }
 
   private Node recording(FileAsking files, Supplier<Path> folder) {
@@ -125,17 +113,19 @@ final class TeachPane extends Card {
     note.textProperty().bind(model.typedNote());
     show(note, model.typedNote().map(words -> !words.isEmpty()));
     field.getChildren().addAll(problem("lesson-typed-problem", model.typedProblem()), note);
+    show(field, model.keep().profile().isNull().asObject());
     return field;
   }
 
   private Node buttons() {
+    Button show = button("lesson-show", Text.LESSON_SHOW, model::show);
+    show(show, model.keep().profile().isNull().asObject());
     FlowPane buttons =
-        new FlowPane(
-            button("lesson-show", Text.LESSON_SHOW, model::show),
-            button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack));
+        new FlowPane(show, button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack));
     Button next = button("lesson-next", Text.LESSON_NEXT_SETTING, model::tryNext);
-    show(next, model.source().map(Source.PORT::equals));
-    buttons.getChildren().add(next);
+    BooleanBinding isPort = model.source().isEqualTo(Source.PORT);
+    show(next, isPort.and(model.keep().profile().isNull()).asObject());
+    buttons.getChildren().addAll(next, button("lesson-stop", Text.LESSON_STOP, model::stop));
     buttons.getStyleClass().add(Styles.CHOICES);
     return buttons;
   }

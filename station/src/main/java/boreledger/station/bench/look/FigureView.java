@@ -1,5 +1,6 @@
 package boreledger.station.bench.look;
 
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.Anchor;
 import boreledger.station.drawing.Area;
 import boreledger.station.drawing.Figure;
@@ -7,6 +8,7 @@ import boreledger.station.drawing.Pen;
 import boreledger.station.drawing.Point;
 import boreledger.station.drawing.Role;
 import boreledger.station.drawing.Stroke;
+import boreledger.station.wording.Phrase;
 import java.util.List;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
@@ -97,6 +99,11 @@ public final class FigureView extends Drawing {
       Text text = new Text(anchor.left(at.x(), width(words, size)), at.y(), words);
       sizeOf(text, size);
       add(text, Styles.FIGURE_FILL, style(role));
+    }
+
+    @Override
+    public String say(Phrase phrase, String... parts) {
+      return Told.vocabulary().say(phrase, parts);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.job.DisplayUnit;
@@ -70,7 +71,7 @@ public final class BenchModel {
    * @param why one plain sentence without its full stop
    */
   public void fail(String why) {
-    screen.execute(() -> failed(why));
+    screen.execute(() -> failed(Told.recorded(why)));
   }
 
   /**
@@ -270,7 +271,9 @@ public final class BenchModel {
     }
     results.ask();
     ear.taken();
-    ear.say(Spoken.after(sitting, taken.cautions().stream().map(Text.CAUTION::with).toList()));
+    ear.say(
+        Spoken.after(
+            sitting, shown.saying.get().cautions().stream().map(Text.CAUTION::with).toList()));
   }
 
   /** A reading that was there already counts no more, or again. */

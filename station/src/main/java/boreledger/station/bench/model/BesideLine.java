@@ -2,11 +2,13 @@ package boreledger.station.bench.model;
 
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.SessionStart;
+import java.util.stream.Collectors;
 
 /**
  * What a further gauge of the run has said, such as {@code ring-depth top}.
@@ -38,9 +40,9 @@ record BesideLine(
     } else if (event instanceof GaugingEvent.Said said) {
       return at(said.progress()).said(said.outcome());
     } else if (event instanceof GaugingEvent.Noticed noticed) {
-      return troubled(noticed.what());
+      return troubled(Told.recorded(noticed.what()));
     } else if (event instanceof GaugingEvent.LineGone gone) {
-      return troubled(Text.NOTICE_LINE_GONE.with(gone.why()));
+      return troubled(Text.NOTICE_LINE_GONE.with(Told.recorded(gone.why())));
     } else if (event instanceof GaugingEvent.LineBack) {
       return troubled("");
     }
@@ -82,15 +84,20 @@ record BesideLine(
   private BesideLine said(Outcome outcome) {
     if (outcome instanceof Outcome.Taken taken) {
       return new BesideLine(
-          name, start, progress, taken.valueMm(), shownMm, String.join("; ", taken.cautions()));
+          name,
+          start,
+          progress,
+          taken.valueMm(),
+          shownMm,
+          taken.cautions().stream().map(Told::recorded).collect(Collectors.joining("; ")));
     } else if (outcome instanceof Outcome.Restored restored) {
       return new BesideLine(name, start, progress, restored.valueMm(), shownMm, "");
     } else if (outcome instanceof Outcome.TakenBack) {
       return new BesideLine(name, start, progress, null, shownMm, Text.BESIDE_TAKEN_BACK.with());
     } else if (outcome instanceof Outcome.Refused refused) {
-      return troubled(Text.SAID_NOT_TAKEN.with(refused.why()));
+      return troubled(Text.SAID_NOT_TAKEN.with(Told.recorded(refused.why())));
     }
-    return troubled(Text.SAID_NOT_TAKEN.with(((Outcome.Held) outcome).why()));
+    return troubled(Text.SAID_NOT_TAKEN.with(Told.recorded(((Outcome.Held) outcome).why())));
   }
 
   private BesideLine at(Progress now) {

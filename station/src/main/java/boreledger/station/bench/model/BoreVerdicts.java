@@ -1,9 +1,9 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
+import boreledger.station.wording.LengthFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,20 +11,10 @@ import java.util.stream.Collectors;
 
 /** Puts a cylinder's checks against the job's limits into words. */
 public final class BoreVerdicts {
-  private static final String BEYOND = "beyond";
-  private static final String UNDECIDED = "undecided";
-  private static final Map<String, Text> CHECKS =
-      Map.of(
-          "taper", Text.CHECK_TAPER,
-          "out-of-round", Text.CHECK_OUT_OF_ROUND,
-          "bore-min", Text.CHECK_BORE_MIN,
-          "bore-max", Text.CHECK_BORE_MAX,
-          "wear-limit", Text.CHECK_WEAR_LIMIT);
-
-  private final Lengths lengths;
+  private final LengthFormat lengths;
 
   /** Verdicts with lengths in a unit. */
-  public BoreVerdicts(Lengths lengths) {
+  public BoreVerdicts(LengthFormat lengths) {
     this.lengths = lengths;
   }
 
@@ -43,8 +33,8 @@ public final class BoreVerdicts {
   }
 
   private Verdict verdict(String title, List<CheckResult> checks) {
-    List<CheckResult> beyond = in(BEYOND, checks);
-    List<CheckResult> undecided = in(UNDECIDED, checks);
+    List<CheckResult> beyond = in(Verdict.Kind.BEYOND, checks);
+    List<CheckResult> undecided = in(Verdict.Kind.LOOK, checks);
     if (!beyond.isEmpty()) {
       String words = Text.VERDICT_BEYOND.with(names(beyond));
       return new Verdict(Verdict.Kind.BEYOND, title, words, limits(beyond));
@@ -62,33 +52,33 @@ public final class BoreVerdicts {
   }
 
   private String limit(CheckResult check) {
+    int decimals = lengths.decimals(check.expandedUncertaintyMm());
     return Text.VERDICT_LIMIT.with(
-        name(check),
-        lengths.number(check.valueMm()),
-        lengths.size(check.expandedUncertaintyMm()),
-        lengths.size(check.limitMm()));
+        new CheckWords(check).name(),
+        lengths.number(check.valueMm(), decimals),
+        lengths.length(check.expandedUncertaintyMm(), decimals),
+        lengths.stated(check.limitMm()) + " " + lengths.symbol());
   }
 
   /** Each value once: two checks may hold the same one against different limits. */
   private String values(List<CheckResult> checks) {
     Map<Double, String> byValue = new LinkedHashMap<>();
     for (CheckResult check : checks) {
-      String words = Text.VERDICT_VALUE.with(name(check), lengths.number(check.valueMm()));
-      byValue.putIfAbsent(check.valueMm(), words);
+      int decimals = lengths.decimals(check.expandedUncertaintyMm());
+      String value = lengths.number(check.valueMm(), decimals);
+      byValue.putIfAbsent(
+          check.valueMm(), Text.VERDICT_VALUE.with(new CheckWords(check).name(), value));
     }
     return String.join(", ", byValue.values()) + " " + lengths.symbol();
   }
 
   private static String names(List<CheckResult> checks) {
-    return checks.stream().map(BoreVerdicts::name).collect(Collectors.joining(", "));
+    return checks.stream()
+        .map(check -> new CheckWords(check).name())
+        .collect(Collectors.joining(", "));
   }
 
-  private static String name(CheckResult check) {
-    Text text = CHECKS.get(check.check());
-    return text == null ? check.check() : text.with();
-  }
-
-  private static List<CheckResult> in(String state, List<CheckResult> checks) {
-    return checks.stream().filter(each -> state.equals(each.state())).toList();
+  private static List<CheckResult> in(Verdict.Kind kind, List<CheckResult> checks) {
+    return checks.stream().filter(each -> new CheckWords(each).kind() == kind).toList();
   }
 }

@@ -2,8 +2,10 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import boreledger.station.results.JobResults;
+import boreledger.station.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -75,8 +77,8 @@ public record Closing(
     }
     Function<JobResults.CylinderResults, Verdict> line =
         sitting.measure() == Measure.BORE
-            ? new BoreVerdicts(sitting.lengths())::verdict
-            : new GapVerdicts(sitting.lengths(), sitting.start().ring().name())::verdict;
+            ? new BoreVerdicts(sitting.lengths().format())::verdict
+            : new GapVerdicts(sitting.lengths().format(), sitting.start().ring().name())::verdict;
     return results.cylinders().stream().map(line).toList();
   }
 
@@ -85,12 +87,13 @@ public record Closing(
     if (results == null) {
       return List.of();
     }
-    List<String> cautions = new ArrayList<>(results.cautions());
+    Wording wording = Told.with(sitting.lengths().format());
+    List<String> cautions = new ArrayList<>(wording.each(results.cautions()));
     for (JobResults.CylinderResults each : results.cylinders()) {
       String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
       each.rings().stream()
           .flatMap(ring -> ring.cautions().stream())
-          .forEach(caution -> cautions.add(cylinder + ": " + caution));
+          .forEach(caution -> cautions.add(cylinder + ": " + wording.of(caution)));
     }
     return cautions;
   }

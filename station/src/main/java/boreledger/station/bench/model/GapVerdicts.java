@@ -1,18 +1,18 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
 
 /** Puts a ring's state in each cylinder into words. */
 public final class GapVerdicts {
-  private final Lengths lengths;
+  private final LengthFormat lengths;
   private final String ring;
 
   /** Verdicts on a ring, with lengths in a unit. */
-  public GapVerdicts(Lengths lengths, String ring) {
+  public GapVerdicts(LengthFormat lengths, String ring) {
     this.lengths = lengths;
     this.ring = ring;
   }
@@ -60,7 +60,8 @@ public final class GapVerdicts {
   private String file(RingResults results) {
     return results.removeMm() == null
         ? Text.VERDICT_FILE.with()
-        : Text.VERDICT_FILE_BY.with(lengths.size(results.removeMm()));
+        : Text.VERDICT_FILE_BY.with(
+            lengths.length(results.removeMm(), decimals(results.tightest())));
   }
 
   private String numbers(RingResults results) {
@@ -70,8 +71,14 @@ public final class GapVerdicts {
     }
     String cold =
         Text.VERDICT_TIGHTEST.with(
-            lengths.size(tightest.gapMm()), lengths.depth(tightest.depthMm()));
-    return Text.VERDICT_TIGHTEST_HOT.with(cold, lengths.size(tightest.hotGapMm()));
+            lengths.length(tightest.gapMm(), decimals(tightest)),
+            lengths.depth(tightest.depthMm()) + " " + lengths.symbol());
+    return Text.VERDICT_TIGHTEST_HOT.with(
+        cold, lengths.length(tightest.hotGapMm(), lengths.coarseDecimals()));
+  }
+
+  private int decimals(TightestResult tightest) {
+    return lengths.decimals(tightest == null ? null : tightest.expandedUncertaintyMm());
   }
 
   private Verdict unread(String title) {

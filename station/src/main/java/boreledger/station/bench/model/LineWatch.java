@@ -2,8 +2,10 @@ package boreledger.station.bench.model;
 
 import boreledger.station.bench.model.LineHealth.State;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Keeps watch over one session's line. Times are seconds on the bench's own clock. */
 final class LineWatch {
@@ -20,7 +22,9 @@ final class LineWatch {
    * @param notes things worth telling about it; often empty
    */
   LineWatch(String source, List<String> notes) {
-    this.source = notes.isEmpty() ? source : Text.LINE_NOTED.with(source, String.join("; ", notes));
+    String line = Told.recorded(source);
+    String noted = notes.stream().map(Told::recorded).collect(Collectors.joining("; "));
+    this.source = notes.isEmpty() ? line : Text.LINE_NOTED.with(line, noted);
   }
 
   void sampled(double nowS) {
@@ -50,7 +54,7 @@ final class LineWatch {
     String reasons =
         refused == 0
             ? Text.LINE_REFUSED_NONE.with()
-            : Text.LINE_REFUSED.with(Integer.toString(refused), lastReason);
+            : Text.LINE_REFUSED.with(Integer.toString(refused), Told.recorded(lastReason));
     return new LineHealth(state(nowS), source, words(nowS), reasons);
   }
 

@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.List;
 
@@ -18,15 +19,15 @@ final class Notices {
   }
 
   void cautioned(String what) {
-    tell(new Notice(Notice.Kind.CAUTION, Text.CAUTION.with(what)));
+    tell(new Notice(Notice.Kind.CAUTION, Text.CAUTION.with(Told.recorded(what))));
   }
 
   void told(GaugingEvent.LineGone gone) {
-    tell(new Notice(Notice.Kind.LINE_GONE, Text.NOTICE_LINE_GONE.with(gone.why())));
+    tell(new Notice(Notice.Kind.LINE_GONE, Text.NOTICE_LINE_GONE.with(Told.recorded(gone.why()))));
   }
 
   void told(GaugingEvent.LineBack back) {
-    tell(new Notice(Notice.Kind.LINE_BACK, Text.NOTICE_LINE_BACK.with(back.how())));
+    tell(new Notice(Notice.Kind.LINE_BACK, Text.NOTICE_LINE_BACK.with(Told.recorded(back.how()))));
   }
 
   /** All is well again, or a session begins. */

@@ -2,6 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.session.Outcome;
 
 /**
@@ -23,7 +24,7 @@ public record Question(String words, String why) {
           case GAP -> Text.QUESTION_GAP.with(lengths.size(valueMm));
           case RING_DEPTH -> Text.QUESTION_RING_DEPTH.with(lengths.size(valueMm));
         };
-    return new Question(words, held.why());
+    return new Question(words, Told.recorded(held.why()));
   }
 
   private static double sizeMm(Sitting sitting, double valueMm) {

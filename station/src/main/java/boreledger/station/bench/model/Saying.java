@@ -3,6 +3,7 @@ package boreledger.station.bench.model;
 import boreledger.drivers.profile.Reads;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.SessionStart;
 import java.util.List;
@@ -45,9 +46,10 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     if (outcome instanceof Outcome.Taken taken) {
       String place = Place.brief(sitting.lengths(), taken.position());
       String words = Text.SAID_TAKEN.with(place, value(sitting, taken.valueMm()));
-      return new Saying(Kind.TAKEN, words, taken.cautions());
+      return new Saying(Kind.TAKEN, words, taken.cautions().stream().map(Told::recorded).toList());
     } else if (outcome instanceof Outcome.Refused refused) {
-      return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_TAKEN.with(refused.why()), List.of());
+      return new Saying(
+          Kind.NOT_TAKEN, Text.SAID_NOT_TAKEN.with(Told.recorded(refused.why())), List.of());
     } else if (outcome instanceof Outcome.TakenBack back) {
       String place = Place.brief(sitting.lengths(), back.position());
       String words = Text.SAID_TAKEN_BACK.with(place, value(sitting, back.valueMm()));
@@ -57,7 +59,9 @@ public record Saying(Kind kind, String words, List<String> cautions) {
       String words = Text.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
       return new Saying(Kind.TAKEN, words, List.of());
     }
-    return held(sitting, (Outcome.Held) outcome, Text.SAID_HELD);
+    return outcome instanceof Outcome.Held waiting
+        ? held(sitting, waiting, Text.SAID_HELD)
+        : none();
   }
 
   static Saying left(Sitting sitting, Outcome.Held held) {

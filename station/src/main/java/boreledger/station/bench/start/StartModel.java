@@ -139,6 +139,7 @@ public final class StartModel {
   public void teach() {
     trial.stop();
     taught.set("");
+    lesson.forget();
     teaching.set(true);
   }
 

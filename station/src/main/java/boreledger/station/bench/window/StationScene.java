@@ -17,6 +17,7 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -131,9 +132,14 @@ public final class StationScene extends Scene {
     } else if (event.getCode() == KeyCode.F11) {
       appearance.full().set(!appearance.full().get());
       event.consume();
-    } else if (!(getFocusOwner() instanceof TextInputControl) && !event.isShortcutDown()) {
+    } else if (!takesLetters(getFocusOwner()) && !event.isShortcutDown()) {
       letter(event);
     }
+  }
+
+  /** Where letters mean something themselves: in what is typed, and in lists that open. */
+  private static boolean takesLetters(Node node) {
+    return node instanceof TextInputControl || node instanceof ComboBoxBase;
   }
 
   private void goByNumber(KeyEvent event) {

@@ -1,5 +1,6 @@
 package boreledger.station.bench.words;
 
+import boreledger.station.wording.Vocabulary;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Stream;
@@ -14,10 +15,12 @@ public enum Language {
   private final String title;
   private final Locale locale;
   private final ResourceBundle words;
+  private final Vocabulary vocabulary;
 
   Language(String title, Locale locale) {
     this.title = title;
     this.locale = locale;
+    this.vocabulary = Vocabulary.of(locale);
     this.words = ResourceBundle.getBundle("boreledger.station.bench.bench", locale);
   }
 
@@ -37,6 +40,10 @@ public enum Language {
   /** The one after it; the first comes after the last. */
   public Language next() {
     return values()[(ordinal() + 1) % values().length];
+  }
+
+  Vocabulary vocabulary() {
+    return vocabulary;
   }
 
   /** The words of a key, with their places to fill in. */

@@ -1,45 +1,41 @@
 package boreledger.station.bench.words;
 
 import boreledger.station.job.DisplayUnit;
+import boreledger.station.wording.LengthFormat;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
- * Lengths as a job wants them shown: millimetres with four decimals or inches with five, such as
- * {@code 96.0213 mm} or {@code 3.78037 in}. Rounding is half up, away from zero; a value that
- * rounds to zero has no sign.
+ * Lengths as the bench shows them from afar: always the same number of decimals, so that digits
+ * stand still while the gauge moves. Whatever has an uncertainty is written by {@link #format}.
  */
 public record Lengths(DisplayUnit unit) {
   /** What stands before a negative number. */
-  public static final String MINUS = "\u2212";
+  public static final String MINUS = LengthFormat.MINUS;
 
-  private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
-  private static final int MM_DECIMALS = 4;
-  private static final int INCH_DECIMALS = 5;
-  private static final int INCH_DEPTH_DECIMALS = 3;
+  /** The same unit, with as many digits as an uncertainty leaves meaning in. */
+  public LengthFormat format() {
+    return new LengthFormat(unit);
+  }
 
   /** The unit's symbol. */
   public String symbol() {
-    return unit == DisplayUnit.IN ? "in" : "mm";
+    return unit.symbol();
   }
 
   /** The number without its sign, such as {@code 0.0130}. */
   public String digits(double mm) {
-    return rounded(mm).abs().toPlainString();
+    return number(Math.abs(mm));
   }
 
   /** {@code +}, {@link #MINUS}, or nothing for a value that rounds to zero. */
   public String sign(double mm) {
-    return switch (rounded(mm).signum()) {
-      case 1 -> "+";
-      case -1 -> MINUS;
-      default -> "";
-    };
+    String signed = format().difference(mm, format().usualDecimals());
+    return Character.isDigit(signed.charAt(0)) ? "" : signed.substring(0, 1);
   }
 
   /** A size without its unit: only a negative one has a sign. */
   public String number(double mm) {
-    return (rounded(mm).signum() < 0 ? MINUS : "") + digits(mm);
+    return format().number(mm, format().usualDecimals());
   }
 
   /** A size with its unit. */
@@ -49,36 +45,22 @@ public record Lengths(DisplayUnit unit) {
 
   /** A deviation with its sign and unit. */
   public String deviation(double mm) {
-    return sign(mm) + digits(mm) + " " + symbol();
+    return format().difference(mm, format().usualDecimals()) + " " + symbol();
   }
 
-  /** A depth in as few decimals as it has, at most three in inches, with its unit. */
+  /** A depth in as few decimals as it has, at most three, with its unit. */
   public String depth(double mm) {
-    BigDecimal number = BigDecimal.valueOf(mm);
-    if (unit == DisplayUnit.IN) {
-      number = number.divide(MM_PER_INCH, INCH_DEPTH_DECIMALS, RoundingMode.HALF_UP);
-    }
-    return plain(number) + " " + symbol();
+    return format().depth(mm) + " " + symbol();
   }
 
   /** A plain number in as few decimals as it has. */
   public static String plain(double number) {
-    return plain(BigDecimal.valueOf(number));
+    BigDecimal exactly = BigDecimal.valueOf(number);
+    return exactly.signum() == 0 ? "0" : exactly.stripTrailingZeros().toPlainString();
   }
 
   /** How many digits stand before the point. */
   public int integerDigits(double mm) {
     return digits(mm).indexOf('.');
-  }
-
-  private static String plain(BigDecimal number) {
-    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
-  }
-
-  private BigDecimal rounded(double mm) {
-    BigDecimal number = BigDecimal.valueOf(mm);
-    return unit == DisplayUnit.IN
-        ? number.divide(MM_PER_INCH, INCH_DECIMALS, RoundingMode.HALF_UP)
-        : number.setScale(MM_DECIMALS, RoundingMode.HALF_UP);
   }
 }

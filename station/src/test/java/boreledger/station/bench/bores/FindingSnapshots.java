@@ -12,6 +12,7 @@ import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.function.Function;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -71,8 +72,13 @@ class FindingSnapshots {
     Path out = Path.of(System.getProperty("bench.snapshots"));
     WaitForAsyncUtils.asyncFx(
             () -> {
-              RoomPictures.draw(house, make.apply(house), out, name);
-              RoomPictures.draw(empty, make.apply(empty), out, name + "-empty");
+              for (Language language : Language.values()) {
+                Text.speak(language);
+                String spoken = name + "-" + language.title().toLowerCase(Locale.ROOT);
+                RoomPictures.draw(house, make.apply(house), out, spoken);
+                RoomPictures.draw(empty, make.apply(empty), out, spoken + "-empty");
+              }
+              Text.speak(Language.ENGLISH);
               return null;
             })
         .get();

@@ -1,16 +1,14 @@
 package boreledger.station.bench.jobform;
 
+import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
-import java.awt.image.BufferedImage;
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -67,7 +65,8 @@ class JobFormSnapshots {
                 })
             .get();
     String place = (int) size[0] + "-" + light.name().toLowerCase(java.util.Locale.ROOT);
-    save(image, out.resolve(name + "-" + (int) (scroll * 100) + "-" + place + ".png").toFile());
+    String picture = name + "-" + (int) (scroll * 100) + "-" + place + ".png";
+    RoomPictures.save(image, out.resolve(picture));
   }
 
   static void layOut(Scene scene) {
@@ -75,17 +74,5 @@ class JobFormSnapshots {
       scene.getRoot().applyCss();
       scene.getRoot().layout();
     }
-  }
-
-  static void save(WritableImage image, File file) throws Exception {
-    int width = (int) image.getWidth();
-    int height = (int) image.getHeight();
-    BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        copy.setRGB(x, y, image.getPixelReader().getArgb(x, y));
-      }
-    }
-    ImageIO.write(copy, "png", file);
   }
 }

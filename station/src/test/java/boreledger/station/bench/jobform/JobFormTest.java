@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import boreledger.station.bench.ChosenFile;
+import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
+import boreledger.station.bench.words.Language;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
@@ -40,6 +43,7 @@ import org.testfx.util.WaitForAsyncUtils;
 class JobFormTest {
   @TempDir Path folder;
   private final Appearance appearance = new Appearance();
+  private final ChosenFile files = new ChosenFile();
   private final List<Path> saved = new ArrayList<>();
   private int left;
   private Stage stage;
@@ -251,9 +255,9 @@ class JobFormTest {
       robot.interact(
           () -> {
             try {
-              JobFormSnapshots.save(
+              RoomPictures.save(
                   list.getScene().snapshot(null),
-                  Path.of(System.getProperty("bench.snapshots"), "list.png").toFile());
+                  Path.of(System.getProperty("bench.snapshots"), "list.png"));
             } catch (Exception e) {
               throw new IllegalStateException(e);
             }
@@ -263,6 +267,70 @@ class JobFormTest {
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(box.isShowing());
     assertEquals(0, left, "Escape closes the list alone");
+  }
+
+  @Test
+  void lettersInAListChooseInItAndAreNoKeysOfTheWindow() throws Exception {
+    open(folder);
+    ComboBox<?> box = (ComboBox<?>) node("block-material");
+    robot.interact(box::requestFocus);
+
+    robot.type(KeyCode.G);
+    WaitForAsyncUtils.waitForFxEvents();
+
+    assertTrue(box.getConverter() != null && shownIn(box).startsWith("grey-iron"), shownIn(box));
+    assertEquals(Language.ENGLISH, appearance.language().get());
+    robot.type(KeyCode.B, KeyCode.U, KeyCode.M);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(Light.DARK, appearance.light().get());
+    assertNull(appearance.unit().get());
+  }
+
+  private static String shownIn(ComboBox<?> box) {
+    return ((Choices.Choice) box.getValue()).words();
+  }
+
+  @Test
+  void theEnginesPictureFollowsWhatIsTyped() throws Exception {
+    open(folder);
+    assertTrue(node("form-engine").getAccessibleText().contains("comes with its cylinders"));
+
+    write("cylinders", "6");
+    robot.interact(() -> ((ToggleButton) node("arrangement-vee")).fire());
+
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(
+        "An engine of 6 cylinders, in a vee, from the end and from above",
+        node("form-engine").getAccessibleText());
+    assertEquals(List.of("1", "2", "3", "4", "5", "6"), numbersDrawn());
+    write("cylinders", "8");
+    assertEquals(8, numbersDrawn().size());
+    write("cylinders", "a lot");
+    assertEquals(List.of(), numbersDrawn());
+  }
+
+  private List<String> numbersDrawn() {
+    WaitForAsyncUtils.waitForFxEvents();
+    return robot.from(node("form-engine")).lookup(".label").queryAllAs(Label.class).stream()
+        .map(Label::getText)
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void whereItIsSavedIsChosenInTheSystemsWindowInTheFolderOfTheJob() throws Exception {
+    Path file = copyOfSample();
+    open(file);
+    files.chosen = folder.resolve("deep").resolve("second.job.toml");
+
+    press("form-choose-file");
+
+    assertEquals(folder, files.asked.get(0).folder());
+    assertEquals("pumphouse.job.toml", files.asked.get(0).name());
+    assertEquals(files.chosen.toString(), field("form-file").getText());
+    files.chosen = null;
+    press("form-choose-file");
+    assertTrue(field("form-file").getText().endsWith("second.job.toml"), "none was chosen");
   }
 
   @Test
@@ -305,7 +373,7 @@ class JobFormTest {
   private void open(Path file) throws Exception {
     WaitForAsyncUtils.asyncFx(
             () -> {
-              JobForm form = Forms.form(file, appearance, saved::add, () -> left++);
+              JobForm form = Forms.form(file, appearance, files, saved::add, () -> left++);
               stage.setScene(Forms.scene(form, appearance, new double[] {1280, 800}, Light.DARK));
               stage.show();
               form.applyCss();

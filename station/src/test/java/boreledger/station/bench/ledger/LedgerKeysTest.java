@@ -11,6 +11,7 @@ import boreledger.station.app.Workshop;
 import boreledger.station.bench.RoomPictures;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
@@ -96,7 +97,13 @@ class LedgerKeysTest {
     robot.interact(
         () -> {
           try {
-            at.house.around().workshop().set(new Workshop(LedgerStates.honed(folder).ledger()));
+            at.house
+                .around()
+                .workshop()
+                .set(
+                    new Workshop(
+                        LedgerStates.honed(Files.createDirectory(folder.resolve("honed")))
+                            .ledger()));
           } catch (Exception e) {
             throw new AssertionError(e);
           }
@@ -105,6 +112,8 @@ class LedgerKeysTest {
     tabTo(robot, "ledger-compare-sessions");
     robot.type(KeyCode.DIGIT2, KeyCode.DOWN, KeyCode.DIGIT1);
     assertTrue(words(robot, "ledger-compare-before").contains("No. 7"));
+    String after = words(robot, "ledger-compare-after");
+    assertTrue(after.contains("No. 16"), after);
 
     robot.type(KeyCode.ENTER);
     WaitForAsyncUtils.waitForFxEvents();

@@ -2,7 +2,6 @@ package boreledger.station.bench.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import boreledger.station.bench.words.Lengths;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.BoreResults;
 import boreledger.station.results.BoreResults.PositionResult;
@@ -11,12 +10,13 @@ import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TightestResult;
+import boreledger.station.wording.LengthFormat;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class VerdictsTest {
-  private static final Lengths MM = new Lengths(DisplayUnit.MM);
+  private static final LengthFormat MM = new LengthFormat(DisplayUnit.MM);
 
   @Test
   void keptLimitsAreToldWithEachValueOnce() {
@@ -39,7 +39,7 @@ class VerdictsTest {
             Verdict.Kind.BEYOND,
             "Cylinder 2",
             "beyond the limit: out-of-round",
-            "out-of-round 0.0410 \u00b1 0.0024 mm, limit 0.0300 mm"),
+            "out-of-round 0.0410 \u00b1 0.0024 mm, limit 0.030 mm"),
         bore(
             check("taper", 0.049, 0.05, "undecided"),
             check("out-of-round", 0.041, 0.03, "beyond"),
@@ -53,7 +53,7 @@ class VerdictsTest {
             Verdict.Kind.LOOK,
             "Cylinder 2",
             "too near the limit to tell: taper",
-            "taper 0.0490 \u00b1 0.0024 mm, limit 0.0500 mm"),
+            "taper 0.0490 \u00b1 0.0024 mm, limit 0.050 mm"),
         bore(check("taper", 0.049, 0.05, "undecided"), check("bore-max", 96.02, 96.03, "within")));
   }
 
@@ -97,7 +97,7 @@ class VerdictsTest {
             Verdict.Kind.LOOK,
             "Cylinder 2",
             "lacks 0.1350 mm to its target: file less, then gauge again",
-            "tightest 0.3850 mm at 108 mm, hot 0.2100 mm"),
+            "tightest 0.3850 mm at 108 mm, hot 0.210 mm"),
         gap("file", tightest(0.385, 0.21), 0.135, 0.48));
   }
 
@@ -110,7 +110,7 @@ class VerdictsTest {
             Verdict.Kind.KEPT,
             "Cylinder 2",
             "has its target gap",
-            "tightest 0.5250 mm at 108 mm, hot 0.3000 mm"),
+            "tightest 0.5250 mm at 108 mm, hot 0.300 mm"),
         gap("ready", cold, null, 0.53));
     assertEquals(Verdict.Kind.BEYOND, gap("too-wide", cold, null, 0.53).kind());
     assertEquals("wider than its limit", gap("too-wide", cold, null, 0.53).words());
@@ -133,7 +133,7 @@ class VerdictsTest {
               Verdict.Kind.BEYOND,
               "Cylinder 2",
               "the gap closes when hot: do not run it so, see the maker's data",
-              "tightest 0.2787 mm at 108 mm, hot \u22120.0194 mm"),
+              "tightest 0.2787 mm at 108 mm, hot \u22120.019 mm"),
           verdict);
     }
   }

@@ -1,6 +1,7 @@
 package boreledger.station.bench.start;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -163,6 +164,30 @@ class StartModelTest {
     assertEquals(folder.toAbsolutePath(), model.editing().get());
     model.left();
     assertNull(model.editing().get());
+  }
+
+  @Test
+  void aNewJobIsNotMadeAmongThoseThatCameWithTheProgram() {
+    model.open(Folders.sampleJob());
+
+    model.newJob();
+
+    assertEquals(Path.of(System.getProperty("user.home")), model.editing().get());
+  }
+
+  @Test
+  void whatIsGaugedCanBeStoppedHere() {
+    model.open(job);
+    program.refusal = "Something is being gauged already";
+    program.gauging = true;
+    model.begin();
+    assertTrue(model.going().going().get());
+
+    model.stopGauging();
+
+    assertFalse(program.gauging);
+    assertFalse(model.going().going().get());
+    assertEquals("", model.problem().get());
   }
 
   @Test

@@ -3,7 +3,10 @@ package boreledger.station.bench.start;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.House;
 import boreledger.station.bench.RoomPictures;
+import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.Text;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -44,18 +47,30 @@ class StartSnapshots {
         });
   }
 
+  @Test
+  void aGaugeIsTaught() throws Exception {
+    draw("lesson-first", Lessons::atFirst);
+    draw("lesson-half", model -> Lessons.halfWay(model, folder));
+    draw("lesson-certain", model -> Lessons.certain(model, folder));
+  }
+
+  @Test
+  void aGaugeIsTaughtInGerman() throws Exception {
+    Text.speak(Language.GERMAN);
+    draw("lesson-certain-de", model -> Lessons.certain(model, folder));
+    draw("lesson-half-de", model -> Lessons.halfWay(model, folder));
+    Text.speak(Language.ENGLISH);
+  }
+
   private void draw(String name, java.util.function.Consumer<StartModel> state) throws Exception {
     House house = House.empty(folder);
     WaitForAsyncUtils.asyncFx(
             () -> {
               StartModel model =
                   new StartModel(new FakeStart(), house.around(), new Memory(null), "bench", 1);
+              Room room = StartRoom.of(model, house.appearance());
               state.accept(model);
-              RoomPictures.draw(
-                  house,
-                  StartRoom.of(model, house.appearance()),
-                  Path.of(System.getProperty("bench.snapshots")),
-                  name);
+              RoomPictures.draw(house, room, Path.of(System.getProperty("bench.snapshots")), name);
               return null;
             })
         .get();

@@ -24,7 +24,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** At every size nothing is cut off, nothing covers anything else, nothing leaves the window. */
 class BenchLayoutTest {
-  private static final int FEWEST_WORDS = 9;
+  private static final int FEWEST_WORDS = 18;
   private static final double LEAST_DIGITS_PX = 40;
 
   @TempDir Path folder;

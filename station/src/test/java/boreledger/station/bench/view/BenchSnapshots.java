@@ -1,16 +1,13 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.look.Light;
 import boreledger.station.bench.window.StationScene;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -61,19 +58,7 @@ class BenchSnapshots {
                   return scene.snapshot(null);
                 })
             .get();
-    save(image, name + "-" + (int) size[0] + "x" + (int) size[1] + ".png");
-  }
-
-  private void save(WritableImage image, String name) throws IOException {
-    int width = (int) image.getWidth();
-    int height = (int) image.getHeight();
-    BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    PixelReader pixels = image.getPixelReader();
-    for (int y = 0; y < height; y++) {
-      for (int x = 0; x < width; x++) {
-        copy.setRGB(x, y, pixels.getArgb(x, y));
-      }
-    }
-    ImageIO.write(copy, "png", out.resolve(name).toFile());
+    String file = name + "-" + (int) size[0] + "x" + (int) size[1] + ".png";
+    RoomPictures.save(image, out.resolve(file));
   }
 }

@@ -2,13 +2,16 @@ package boreledger.station.bench.view;
 
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
+import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.window.StationScene;
+import boreledger.station.bench.words.Text;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
 
 /** Scenes that no window shows. */
 final class Scenes {
@@ -19,6 +22,10 @@ final class Scenes {
   static final double[][] SIZES = {
     {1016, 660}, {1024, 700}, {1280, 800}, {1920, 1080}, {3840, 2160}
   };
+
+  // The rail has to hold the names of all rooms.
+  private static final List<Text> OTHERS =
+      List.of(Text.ROOM_START, Text.ROOM_BORES, Text.ROOM_GAPS, Text.LEDGER_ROOM);
 
   private Scenes() {}
 
@@ -31,7 +38,11 @@ final class Scenes {
   static StationScene bench(BenchModel model, double[] size, Light light) {
     Appearance appearance = new Appearance();
     appearance.light().set(light);
-    return new StationScene(model, List.of(BenchRoom.of(model)), appearance, size[0], size[1]);
+    List<Room> rooms = new ArrayList<>(List.of(BenchRoom.of(model)));
+    for (Text name : OTHERS) {
+      rooms.add(new Room(name.key(), name.with(), new Pane()));
+    }
+    return new StationScene(model, rooms, appearance, size[0], size[1]);
   }
 
   /** Applies styles and lays out until the sizes that depend on each other have settled. */

@@ -1,4 +1,4 @@
-package boreledger.station.drawing;
+package boreledger.station.wording;
 
 import boreledger.station.job.DisplayUnit;
 import java.math.BigDecimal;

@@ -1,4 +1,4 @@
-package boreledger.station.drawing;
+package boreledger.station.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

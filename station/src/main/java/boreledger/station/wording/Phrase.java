@@ -1,0 +1,116 @@
+package boreledger.station.wording;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Everything that computing and drawing have to say to a person. The words stand in one bundle for
+ * each language; the numbers and names that fill them in come with the {@link Statement}.
+ */
+public enum Phrase {
+  /** Several things in a row. */
+  AND,
+
+  MEASURE_BORE,
+  MEASURE_GAP,
+  MEASURE_RING_DEPTH,
+  MEASURE_OF_RING,
+
+  PLACE_BORE,
+  PLACE_GAP,
+  PLACE_RING_DEPTH,
+  PLACE_OPENING,
+  PLACE_RESUMING,
+  PLACE_CLOSING,
+
+  BLOCK_BARE,
+  TORQUE_PLATE_ON,
+  MAIN_CAPS_TORQUED,
+  MAIN_CAPS_LOOSE,
+
+  TEMPERATURE_NOT_TAKEN,
+  GAP_TEMPERATURE_NOT_TAKEN,
+  NO_CLOSING_CHECK,
+  ZERO_DRIFTED,
+  BLOCK_STOOD_OTHERWISE,
+  READING_TAKEN_BACK,
+  READING_TAKEN_BACK_BY,
+  READING_CAUTIONED,
+
+  SESSION_AMENDED,
+  SESSION_AMENDED_FROM,
+  SETTING_HAD,
+  BLOCK_HAD,
+  TEMPERATURE_UNTAKEN,
+  JOB_FILE_HOLDS,
+  AMENDED_BECAUSE,
+
+  GAP_DISAGREES,
+  GAP_DISAGREES_ONE_OF_TWO,
+  RING_TILTED,
+  FILED_SINCE_GAUGED,
+  GAP_BELOW_SMALLEST,
+  TIGHTEST_BEYOND_READINGS,
+  ENDS_BUTT_HOT,
+  LITTLE_LEFT_HOT,
+  TARGET_TOO_TIGHT_HOT,
+  GAP_TOO_WIDE,
+  RAIL_TOO_WIDE,
+  RAIL_TOO_TIGHT,
+  RAIL_TOO_TIGHT_BOOSTED,
+  BORE_AT_FAULT,
+  BORE_AT_FAULT_EVEN_AT_SMALLEST,
+  TARGET_ABOVE_LARGEST,
+
+  WORN_BEYOND_LIMIT,
+  TOO_MUCH_STOCK,
+  HONED_TOO_LARGE,
+  HONED_TOO_LOOSE,
+
+  RING_PLACED,
+  FILING_SAVED,
+  MORE_BORES_FILLED,
+  BORE_NEEDS_TAKEN_RING,
+  BORE_TOO_LARGE_FOR_RINGS,
+  RING_NOT_NEEDED,
+  RING_FITS_NOWHERE,
+
+  STATE_BEYOND,
+  STATE_UNDECIDED,
+  STATE_NOT_GAUGED,
+  STATE_INCOMPLETE,
+  STATE_NO_LIMITS,
+  STATE_WITHIN,
+
+  FIGURE_LOOK_AT_RINGS,
+  FIGURE_BANKS,
+  FIGURE_DEPTH,
+  FIGURE_DIAMETER,
+  FIGURE_GAP,
+  FIGURE_AXIS,
+  FIGURE_SMALLEST,
+  FIGURE_LARGEST,
+  FIGURE_WEAR_LIMIT,
+  FIGURE_TARGET,
+  FIGURE_MEASURED,
+  FIGURE_EXPECTED,
+  FIGURE_TIGHTEST,
+  FIGURE_EXAGGERATED,
+  FIGURE_CRANKSHAFT,
+  FIGURE_DEEP,
+  FIGURE_NOT_ALL_AXES,
+  FIGURE_BEFORE,
+  FIGURE_AFTER,
+  FIGURE_AXIS_BEFORE,
+  FIGURE_AXIS_AFTER;
+
+  /** Its key in the bundles, such as {@code zero.drifted}. */
+  String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '.');
+  }
+
+  /** This phrase filled in. */
+  public Statement of(Part... parts) {
+    return new Statement(this, List.of(parts));
+  }
+}
