@@ -45,6 +45,11 @@ public final class RecordingLine implements Line {
   }
 
   @Override
+  public boolean canBeAsked() {
+    return line.canBeAsked();
+  }
+
+  @Override
   public void send(Bytes request) throws LineFault {
     line.send(request);
   }

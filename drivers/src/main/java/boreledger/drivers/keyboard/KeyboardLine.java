@@ -77,6 +77,11 @@ public final class KeyboardLine implements Line {
   }
 
   @Override
+  public boolean canBeAsked() {
+    return false;
+  }
+
+  @Override
   public void send(Bytes request) throws LineFault {
     throw new LineFault(name() + " cannot be asked for a reading; press the gauge's key");
   }

@@ -40,14 +40,27 @@ final class TextFindings {
     return List.of();
   }
 
+  /** A sign that is a word is looked for only where a negative value was shown and is missed. */
   private void reading(List<TextToken> tokens, List<Finding> findings) {
+    int before = findings.size();
+    reading(tokens, null, findings);
+    if (findings.size() == before && shown.stream().anyMatch(each -> each.mm().signum() < 0)) {
+      SignWord.in(tokens).forEach(each -> reading(each.tokens(), each.word(), findings));
+    }
+  }
+
+  private void reading(List<TextToken> tokens, SignWord word, List<Finding> findings) {
     List<ShownValue> aligned = Runs.align(tokens.stream().map(TextToken::number).toList(), shown);
     if (aligned.isEmpty() || mixed(tokens)) {
       return;
     }
+    TextPattern pattern = new TextPattern(tokens, word);
+    if (!pattern.tellsSign()) {
+      return;
+    }
     for (LengthUnit unnamed : LengthUnit.values()) {
       if (fits(tokens, aligned, unnamed)) {
-        findings.add(finding(tokens, aligned, unnamed));
+        findings.add(finding(tokens, pattern, aligned, unnamed));
         return;
       }
     }
@@ -81,7 +94,8 @@ final class TextFindings {
     return true;
   }
 
-  private Finding finding(List<TextToken> tokens, List<ShownValue> aligned, LengthUnit unnamed) {
+  private Finding finding(
+      List<TextToken> tokens, TextPattern pattern, List<ShownValue> aligned, LengthUnit unnamed) {
     boolean exact = true;
     BigDecimal stepMm = BigDecimal.ZERO;
     for (int i = 0; i < tokens.size(); i++) {
@@ -90,7 +104,6 @@ final class TextFindings {
       stepMm = stepMm.max(unit.toMm(token.step()));
       exact &= unit.toMm(token.number()).compareTo(aligned.get(i).mm()) == 0;
     }
-    TextPattern pattern = new TextPattern(tokens);
     return new Finding(
         pattern.words(),
         cut,
@@ -112,7 +125,10 @@ final class TextFindings {
     // A blank right behind the number may be the place of a sign that was never needed.
     boolean blank = tokens.stream().allMatch(t -> t.sign().isEmpty() && t.after().equals(" "));
     boolean plusBehind = tokens.stream().allMatch(t -> t.signAfter() && t.sign().equals("+"));
-    if (blank || plusBehind) {
+    boolean word =
+        shown.stream().noneMatch(each -> each.mm().signum() < 0)
+            && tokens.stream().allMatch(SignWord::isLikelyFor);
+    if (blank || plusBehind || word) {
       open.add(Open.SIGN);
     }
     return open;

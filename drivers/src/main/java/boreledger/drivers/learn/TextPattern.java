@@ -14,11 +14,16 @@ final class TextPattern {
   private final boolean hasUnit;
   private final boolean unitFirst;
   private final boolean signBehind;
+  private final SignWord word;
   private final String before;
   private final String after;
 
-  TextPattern(List<TextToken> tokens) {
+  /**
+   * @param word what gives the numbers their sign; null when a sign does
+   */
+  TextPattern(List<TextToken> tokens, SignWord word) {
     this.tokens = tokens;
+    this.word = word;
     hasUnit = !tokens.get(0).unit().isEmpty();
     unitFirst = tokens.get(0).unitFirst();
     before = TextShape.of(tokens.stream().map(t -> t.before().stripTrailing()).toList());
@@ -27,15 +32,26 @@ final class TextPattern {
     after = TextShape.of(tokens.stream().map(rest).toList());
   }
 
+  /** Whether it can tell the sign: text that changes too much has no place for the word. */
+  boolean tellsSign() {
+    return word == null || SignWord.hasPlace(before) != SignWord.hasPlace(after);
+  }
+
   /** The expression, from the line's start to its end. */
   String regex() {
     String unitAhead = hasUnit && unitFirst ? UNIT + " *" : "";
     String unitBehind = hasUnit && !unitFirst ? " *" + UNIT : "";
-    String value =
-        signBehind
-            ? "(?<value>" + core() + ")" + signBehind()
-            : "(?<value>" + sign() + " *" + core() + ")";
-    return "(?s)^" + before + "\\s*" + unitAhead + value + unitBehind + after + "$";
+    String regex = "(?s)^" + before + "\\s*" + unitAhead + value() + unitBehind + after + "$";
+    return word == null ? regex : word.inPlace(regex);
+  }
+
+  private String value() {
+    if (word != null) {
+      return "(?<value>" + core() + ")";
+    }
+    return signBehind
+        ? "(?<value>" + core() + ")" + signBehind()
+        : "(?<value>" + sign() + " *" + core() + ")";
   }
 
   /** What the text is, in words. */
@@ -43,11 +59,13 @@ final class TextPattern {
     TextToken first = tokens.get(0);
     String point = first.core().contains(",") ? "decimal comma" : "decimal point";
     String number = first.decimals() < 0 ? "a whole number" : "a number with a " + point;
-    String label = first.before().isBlank() ? "" : " behind \"" + readable(first.before()) + '"';
+    String ahead = SignWord.without(first.before());
+    String label = ahead.isBlank() ? "" : " behind \"" + readable(ahead) + '"';
     return "text, "
         + number
         + label
         + (signBehind ? ", its sign behind it" : "")
+        + (word != null ? ", a word for its sign" : "")
         + (hasUnit ? ", its unit beside it" : "");
   }
 
@@ -63,6 +81,14 @@ final class TextPattern {
     if (tokens.stream().noneMatch(token -> token.sign().equals("-"))) {
       remarks.add("No negative value was seen: a minus sign is taken where a sign would stand,");
       remarks.add("right " + (signBehind ? "behind" : "before") + " the digits.");
+    }
+    if (word != null) {
+      remarks.add(
+          "\""
+              + word.negative()
+              + "\" beside the value makes it negative, \""
+              + word.positive()
+              + "\" does not.");
     }
     if (!hasUnit) {
       remarks.add("No unit is sent: keep the gauge in the unit it was learned in.");

@@ -69,6 +69,16 @@ record TextToken(
         behind ? after.substring(unitBehind.end()) : after);
   }
 
+  /** The same with a sign, and another text before it. */
+  TextToken withBefore(String text, String newSign) {
+    return new TextToken(text, newSign, core, false, unit, unitFirst, after);
+  }
+
+  /** The same with a sign, and another text behind it. */
+  TextToken withAfter(String text, String newSign) {
+    return new TextToken(before, newSign, core, false, unit, unitFirst, text);
+  }
+
   /** The number with its sign, in whatever unit. */
   BigDecimal number() {
     BigDecimal size = new BigDecimal(core.replace(',', '.'));

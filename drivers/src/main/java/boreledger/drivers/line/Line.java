@@ -29,6 +29,11 @@ public interface Line extends AutoCloseable {
    */
   void send(Bytes request) throws LineFault;
 
+  /** Whether {@link #send} can reach anybody at all; a keyboard, for one, only speaks. */
+  default boolean canBeAsked() {
+    return true;
+  }
+
   /** Things worth telling about the opened line that are no faults, such as no modem lines. */
   default List<String> notes() {
     return List.of();

@@ -99,6 +99,11 @@ public final class PracticeLine implements Line, Practising {
   }
 
   @Override
+  public boolean canBeAsked() {
+    return false;
+  }
+
+  @Override
   public void send(Bytes request) throws LineFault {
     throw new LineFault(name + " is asked for nothing; it gauges where it is told to");
   }

@@ -48,14 +48,15 @@ public final class GaugeReader implements Runnable {
    * A reader that has not begun.
    *
    * @param name the name under which the session knows the gauge
-   * @param ask how the gauge is asked for values; null to only listen
+   * @param ask how the gauge is asked for values; null to only listen, as to a line that cannot be
+   *     asked
    */
   public GaugeReader(String name, Line line, Gauge gauge, CaptureQueue queue, AskSpec ask) {
     this.name = name;
     this.line = line;
     this.gauge = gauge;
     this.queue = queue;
-    asking = ask == null ? null : new Asking(ask);
+    asking = ask == null || !line.canBeAsked() ? null : new Asking(ask);
   }
 
   /**

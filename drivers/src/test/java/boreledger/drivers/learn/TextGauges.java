@@ -49,6 +49,14 @@ final class TextGauges {
         text("a size, never negative", "0.005", r -> signed(r, "%.3f") + " mm\r\n")
             .between("0", "15")
             .in(Chunking.HALVES),
+        text("a letter for the sign", "0.001", r -> side(r, "L", "R") + size(r, "%.3f") + "\r\n"),
+        text("a letter behind, padded", "0.01", r -> size(r, "%7.2f") + side(r, "n", "p") + "\r"),
+        text("sign word behind", "0.001", r -> size(r, "%.3f") + side(r, " MINUS", " PLUS") + "\n")
+            .in(Chunking.CRUMBS),
+        text(
+            "sign word ahead, unit, status",
+            "0.001",
+            r -> side(r, "NEG ", "POS ") + size(r, "%07.3f") + " mm " + status(r) + "\r\n"),
         text("tab and battery", "0.001", r -> signed(r, "%.3f") + "\t" + battery(r) + "V\r\n"));
   }
 
@@ -66,6 +74,10 @@ final class TextGauges {
 
   private static String inchOrMm(Reading reading) {
     return (reading.isNegative() ? "-" : "+") + reading.number().abs().toPlainString();
+  }
+
+  private static String side(Reading reading, String negative, String positive) {
+    return reading.isNegative() ? negative : positive;
   }
 
   private static String word(Reading reading) {

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.gauge.Gauge;
 import boreledger.drivers.gauge.GaugeEvent;
+import boreledger.drivers.keyboard.KeyboardLine;
 import boreledger.drivers.line.Bytes;
+import boreledger.drivers.line.Line;
 import boreledger.drivers.profile.AskSpec;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.drivers.profile.GaugeProfiles;
@@ -31,8 +33,7 @@ class AskingReaderTest {
     return new AskSpec(REQUEST, ms, 1000, 0);
   }
 
-  private static GaugeReader reader(AnsweringLine line, AskSpec ask, CaptureQueue queue)
-      throws Exception {
+  private static GaugeReader reader(Line line, AskSpec ask, CaptureQueue queue) throws Exception {
     GaugeProfile profile = GaugeProfiles.find("ascii-line-size", List.of());
     return new GaugeReader("gap", line, new Gauge(profile, null), queue, ask);
   }
@@ -191,6 +192,17 @@ class AskingReaderTest {
     again.trigger();
     again.run();
     assertEquals(2, said().size());
+  }
+
+  @Test
+  void aLineThatOnlySpeaksIsNeverAskedAndGoesOn() throws Exception {
+    KeyboardLine line = new KeyboardLine(ascii("\n"), () -> 0);
+    GaugeReader reader = reader(line, new AskSpec(REQUEST, 100.0, 1000, 0), queue);
+    line.typed("0.5");
+    line.end();
+    assertFalse(reader.trigger());
+    reader.run();
+    assertEquals(List.of("0.5"), said());
   }
 
   @Test

@@ -210,7 +210,8 @@ public final class GaugingRun {
     }
     return reader.trigger()
         ? new Outcome.Asked()
-        : new Outcome.NotDone("the gauge's profile has no [ask], so it cannot be asked");
+        : new Outcome.NotDone(
+            "the gauge cannot be asked: its profile has no [ask], or its line only speaks");
   }
 
   /** What further gauges had said before the end is kept, although the run is over. */

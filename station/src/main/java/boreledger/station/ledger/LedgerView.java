@@ -140,9 +140,10 @@ public final class LedgerView implements AutoCloseable {
 
   /** What was amended of a session that came from another ledger, oldest first. */
   public List<Entry> importedAmendments(long session) throws LedgerFault {
+    // Finding the word is quicker by far than reading the JSON of every entry of a session.
     return readable(
         query(
-            "WHERE session = ? AND +kind = 'imported-entry'"
+            "WHERE session = ? AND instr(body, 'amended') > 0 AND +kind = 'imported-entry'"
                 + " AND json_extract(json_extract(body, '$.body'), '$.kind') = 'amended'",
             session));
   }

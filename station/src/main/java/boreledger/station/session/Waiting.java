@@ -57,12 +57,12 @@ final class Waiting {
     Optional<Position> present = next();
     if (present.isEmpty()) {
       return Optional.of(PLAN_DONE);
-    } else if (present.get() instanceof SettingCheck check) {
-      return Optional.of("the " + check.check() + " check on the setting ring cannot be skipped");
+    } else if (present.get() instanceof SettingCheck) {
+      return Optional.of("a check on the setting ring cannot be skipped");
     }
     return afterNext().isPresent()
         ? Optional.empty()
-        : Optional.of(present.get().words() + ", is the only one left to gauge");
+        : Optional.of("this position is the only one left to gauge");
   }
 
   /** Why nobody can go to a position now; empty when one can. */
@@ -73,10 +73,10 @@ final class Waiting {
     } else if (position instanceof SettingCheck) {
       return Optional.of("the setting ring is gauged when its turn comes");
     } else if (!plan.contains(position)) {
-      return Optional.of(position.words() + ", is not in the plan");
+      return Optional.of("that position is not in the plan");
     }
     return present.get() instanceof SettingCheck check && !isClosing(check)
-        ? Optional.of("the " + check.check() + " check on the setting ring comes first")
+        ? Optional.of("the check on the setting ring comes first")
         : Optional.empty();
   }
 

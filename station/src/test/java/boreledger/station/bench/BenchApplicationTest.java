@@ -32,7 +32,7 @@ class BenchApplicationTest {
     assertTrue(ended, "still running: " + lines);
     assertEquals(
         List.of("opened", "seen Plan done", "seen 9 of 9 readings", "returned"),
-        lines.stream().filter(line -> line.matches("(seen|closed|returned|Exception).*")).toList(),
+        lines.stream().filter(line -> line.matches("(seen|opened|returned|Exception).*")).toList(),
         lines::toString);
     assertEquals(0, process.exitValue());
   }

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -14,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DemoIT {
+  private static final Pattern OWN =
+      Pattern.compile("(ledger|opened session|next:|taken \\d|done:|build sheet) ?");
+
   @TempDir Path folder;
 
   @Test
@@ -22,6 +27,7 @@ class DemoIT {
     Launcher program = new ProcessLauncher(folder);
     Outcome demo = program.run("demo", "--headless", "--ledger", ledger.toString()).ended(1);
     assertTrue(demo.stdout().length() > 200, demo::toString);
+    onlyItsOwnWords(demo.stderr());
     JsonNode cylinders =
         program
             .run("results", "--json", "--ledger", ledger.toString())
@@ -39,6 +45,13 @@ class DemoIT {
     Outcome demo =
         program.run("demo", "--headless", "--json", "--ledger=" + ledger.toString()).ended(1);
     bores(demo.json().path("cylinders"));
+  }
+
+  /** A library that logs without being asked would stand between the lines of the gauging. */
+  private static void onlyItsOwnWords(String stderr) {
+    List<String> foreign = stderr.lines().filter(line -> !OWN.matcher(line).lookingAt()).toList();
+    assertEquals(List.of(), foreign);
+    assertTrue(stderr.lines().count() > 30, stderr);
   }
 
   private static void buildSheet(Path file, String words) {

@@ -99,7 +99,7 @@ class FootSwitchTest {
       yes.send("anything\r");
       capture.tells("not done: no held value waits for an answer");
       now.send("\r");
-      capture.tells("not done: the gauge's profile has no [ask]");
+      capture.tells("not done: the gauge cannot be asked: its profile has no [ask]");
       line.send("+0.000\n-0.600\n");
       capture.tells("refused: bore 95.4020 mm is outside");
       yes.send("anything\r");

@@ -29,6 +29,7 @@ class SideGaugeTest {
   private SideGauge gaps;
   private final List<When> script = new ArrayList<>();
   private Runnable onGone = () -> {};
+  private GaugingRun running;
   private int mainSaid;
   private int sideSaid;
 
@@ -96,6 +97,22 @@ class SideGaugeTest {
     assertFalse(sessions().get(1).ended());
   }
 
+  @Test
+  void theLastValueHeldByAnyGaugeIsTheOneThatIsConfirmed() throws Exception {
+    bench.line.says(1, "+0.001\n-0.600\n");
+    when(2, false, () -> sideLine.says(1, "5.400\n"));
+    when(1, true, () -> running.wish(new Wish.Confirm(null, Wish.By.FOOT_SWITCH)));
+    when(2, true, () -> running.wish(new Wish.Confirm(null, Wish.By.FOOT_SWITCH)));
+    when(3, false, () -> bench.line.says(2, "+0.018\n+0.001\n"));
+    when(5, false, () -> sideLine.says(5, "0.460\n"));
+
+    assertEquals(Ending.PLAN_DONE, run());
+
+    assertEquals(List.of(0.001, -0.6, 0.018, 0.001), values(0));
+    assertEquals(List.of(5.4, 0.46), values(1));
+    assertEquals(1, sessions().get(1).readings().get(0).reading().cautions().size());
+  }
+
   private record When(int said, boolean bySide, Runnable then) {}
 
   /** Once so many outcomes of the main or the further gauge were told, that happens. */
@@ -104,9 +121,10 @@ class SideGaugeTest {
   }
 
   private Ending run() throws Exception {
-    return GaugingRun.live(
-            bench.session, bench.line, false, () -> RunOnAScript.NOW_S, List.of(gaps), this::told)
-        .run();
+    running =
+        GaugingRun.live(
+            bench.session, bench.line, false, () -> RunOnAScript.NOW_S, List.of(gaps), this::told);
+    return running.run();
   }
 
   private void told(GaugingEvent event) {

@@ -15,6 +15,7 @@ import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.session.Correction.NotPossible;
 import boreledger.station.session.SmallJob;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -152,6 +153,23 @@ class NestedImportTest {
     assertEquals(List.of(), report.findings());
     assertEquals(1, report.takenBack().size());
     assertEquals(1, report.corrected().size());
+  }
+
+  @Test
+  void anEarlierImportedSessionsAmendedConditionsAreTheOnesThatAreCompared() throws Exception {
+    SmallJob bare = SmallJob.standard().with("[limits]", "condition = \"bare\"\n[limits]");
+    shop.gauged("a.db", bare);
+    shop.gauged("a.db", bare);
+    String plate = bare.with("\"bare\"", "\"torque-plate\"").text();
+    Path file = Files.writeString(folder.resolve("plate.job.toml"), plate);
+    new LedgerBook(shop.file("a.db"))
+        .amend(7, new SessionChange(null, null, null, file), "was on", "A. Turner", Shop.NOON);
+    shop.fresh("b.db");
+
+    shop.imported("b.db", shop.exported("a.db"));
+
+    String cautions = shop.results("b.db", null).path("cautions").toString();
+    assertTrue(cautions.contains("Session 9 (bore) was gauged with torque"), cautions);
   }
 
   private interface Correcting {

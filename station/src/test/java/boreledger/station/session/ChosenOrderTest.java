@@ -105,7 +105,7 @@ class ChosenOrderTest {
     long head = ledger.headSeq();
 
     assertEquals(
-        new Outcome.NotDone("the opening check on the setting ring cannot be skipped"),
+        new Outcome.NotDone("a check on the setting ring cannot be skipped"),
         session.skip(1, FOOT));
 
     assertEquals(head, ledger.headSeq());
@@ -117,10 +117,10 @@ class ChosenOrderTest {
     gauge(4);
 
     assertEquals(
-        new Outcome.NotDone(D.words() + ", is the only one left to gauge"), session.skip(9, FOOT));
+        new Outcome.NotDone("this position is the only one left to gauge"), session.skip(9, FOOT));
     press(0.02);
     assertEquals(
-        new Outcome.NotDone("the closing check on the setting ring cannot be skipped"),
+        new Outcome.NotDone("a check on the setting ring cannot be skipped"),
         session.skip(9, FOOT));
     press(0.000);
     assertEquals(
@@ -231,9 +231,9 @@ class ChosenOrderTest {
   @Test
   void wheneverNobodyCanGoThereTheReasonIsSaid() throws Exception {
     Bore nowhere = new Bore(9, 12, "thrust");
-    notDone("the opening check on the setting ring comes first", session.goTo(C, 1, FOOT));
+    notDone("the check on the setting ring comes first", session.goTo(C, 1, FOOT));
     press(0.000);
-    notDone(nowhere.words() + ", is not in the plan", session.goTo(nowhere, 2, FOOT));
+    notDone("that position is not in the plan", session.goTo(nowhere, 2, FOOT));
     notDone(
         "the setting ring is gauged when its turn comes",
         session.goTo(SettingCheck.CLOSING, 2, FOOT));

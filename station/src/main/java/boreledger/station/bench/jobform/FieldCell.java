@@ -46,7 +46,6 @@ final class FieldCell extends VBox {
     getStyleClass().add(Styles.FORM_CELL);
     build();
     input.onTyped(this::typed);
-    focusWithinProperty().subscribe((was, is) -> leftOn(was && !is));
     refresh();
   }
 
@@ -126,12 +125,6 @@ final class FieldCell extends VBox {
   private void typed(String text) {
     shownText = text.equals(untouched) ? untouchedText : rendering().draftText(text);
     model.type(place, shownText);
-  }
-
-  private void leftOn(boolean isLeft) {
-    if (isLeft) {
-      model.leave(place);
-    }
   }
 
   private Rendering rendering() {

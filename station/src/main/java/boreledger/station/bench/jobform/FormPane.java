@@ -44,6 +44,7 @@ final class FormPane extends VBox {
   private final Asking asking = new Asking();
   private Subscription around = Subscription.EMPTY;
   private String offered = "";
+  private FieldCell come;
 
   /**
    * A form.
@@ -143,7 +144,13 @@ final class FormPane extends VBox {
                 .and(scene.focusOwnerProperty().subscribe(this::focused));
   }
 
+  /** By the window's focus alone: lists say that they had it when they are drawn first. */
   private void focused(Node node) {
+    FieldCell now = node == null ? null : page.cellOf(node);
+    if (come != null && now != come) {
+      model.leave(come.place());
+    }
+    come = now;
     if (node != null) {
       page.reveal(node);
     }

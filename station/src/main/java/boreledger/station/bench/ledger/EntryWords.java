@@ -9,6 +9,7 @@ import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Chosen;
 import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
@@ -112,6 +113,8 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
       return Text.LEDGER_RESTORES.with(Long.toString(again.entry()));
     } else if (body instanceof Moved moved) {
       return Text.LEDGER_MOVES.with(Long.toString(moved.entry()), place(moved.position()));
+    } else if (body instanceof Chosen choice) {
+      return Text.LEDGER_CHOOSES.with(place(choice.position()));
     }
     return body instanceof Amended ? Text.LEDGER_AMENDS.with() : filing(body);
   }
@@ -145,6 +148,8 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
       return by(again.why(), again.who());
     } else if (body instanceof Moved moved) {
       return by(moved.why(), moved.who());
+    } else if (body instanceof Chosen choice) {
+      return by(choice.why(), choice.who());
     } else if (body instanceof Amended amended) {
       return by(amended.why(), amended.who());
     } else if (body instanceof Filed pass) {

@@ -6,8 +6,6 @@ import boreledger.station.keeping.Choice;
 import boreledger.station.keeping.Export;
 import boreledger.station.keeping.Progress;
 import boreledger.station.keeping.Stopped;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.property.BooleanProperty;
@@ -16,9 +14,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
 /** Hands out readings or the whole chain as a file. */
@@ -27,8 +23,7 @@ public final class ExportModel {
   private final Asking writing;
   private final ObjectProperty<SessionLine> session = new SimpleObjectProperty<>();
   private final ObjectProperty<ExportKind> kind = new SimpleObjectProperty<>(ExportKind.SESSION);
-  private final StringProperty file = new SimpleStringProperty("");
-  private final BooleanProperty replace = new SimpleBooleanProperty(false);
+  private final FileToWrite file = new FileToWrite();
   private final ReadOnlyBooleanWrapper running = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper saying = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -50,10 +45,8 @@ public final class ExportModel {
     problem.set("");
     if (session.get() == null) {
       problem.set(Text.LEDGER_EXPORT_NEEDS_SESSION.with());
-    } else if (file.get().isBlank()) {
-      problem.set(Text.LEDGER_SHEET_NEEDS_FILE.with());
     } else {
-      ask();
+      file.path(problem::set).ifPresent(out -> write(export(), out, file.replace().get()));
     }
   }
 
@@ -84,12 +77,12 @@ public final class ExportModel {
 
   /** The file to write, as typed. */
   public StringProperty file() {
-    return file;
+    return file.typed();
   }
 
   /** Whether a file that is there may be written over. */
   public BooleanProperty replace() {
-    return replace;
+    return file.replace();
   }
 
   /** Whether a file is being written. */
@@ -105,19 +98,6 @@ public final class ExportModel {
   /** What stands in the way, in words; empty when nothing is known. */
   public ReadOnlyStringProperty problem() {
     return problem.getReadOnlyProperty();
-  }
-
-  private void ask() {
-    try {
-      Path out = Path.of(file.get().strip());
-      if (!replace.get() && Files.exists(out)) {
-        problem.set(Text.LEDGER_SHEET_THERE.with(out.toString()));
-      } else {
-        write(export(), out, replace.get());
-      }
-    } catch (InvalidPathException e) {
-      problem.set(Text.LEDGER_SHEET_BAD_FILE.with(e.getMessage()));
-    }
   }
 
   private Export export() {
@@ -169,7 +149,7 @@ public final class ExportModel {
   /** A file beside the ledger, named for what is in it. */
   private void propose() {
     if (session.get() == null) {
-      file.set("");
+      file.typed().set("");
       return;
     }
     String ledger = around.ledger().getFileName().toString().replaceAll("\\.db$", "");
@@ -179,6 +159,6 @@ public final class ExportModel {
           case READINGS -> ledger + ".csv";
           case CHAIN -> ledger + ".json";
         };
-    file.set(around.ledger().toAbsolutePath().resolveSibling(name).toString());
+    file.propose(around.ledger(), name);
   }
 }

@@ -5,8 +5,6 @@ import boreledger.station.app.ReportFile;
 import boreledger.station.app.ReportRequest;
 import boreledger.station.bench.words.Text;
 import boreledger.station.report.Paper;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.beans.property.BooleanProperty;
@@ -15,7 +13,6 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -25,10 +22,9 @@ public final class SheetModel {
   private final LedgerAround around;
   private final Asking writing;
   private final StringProperty job = new SimpleStringProperty("");
-  private final StringProperty file = new SimpleStringProperty("");
+  private final FileToWrite file = new FileToWrite();
   private final StringProperty by = new SimpleStringProperty("");
   private final ObjectProperty<Paper> paper = new SimpleObjectProperty<>(Paper.A4);
-  private final BooleanProperty replace = new SimpleBooleanProperty(false);
   private final ReadOnlyBooleanWrapper running = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -36,7 +32,7 @@ public final class SheetModel {
   SheetModel(LedgerAround around) {
     this.around = around;
     writing = new Asking(around.working(), around.around().screen(), this::failed);
-    job.subscribe(name -> file.set(name.isEmpty() ? "" : proposed(name)));
+    job.subscribe(this::propose);
   }
 
   /** Writes the sheet; what stands in the way is told. */
@@ -47,10 +43,8 @@ public final class SheetModel {
       return;
     } else if (job.get().isEmpty()) {
       problem.set(Text.LEDGER_SHEET_NEEDS_JOB.with());
-    } else if (file.get().isBlank()) {
-      problem.set(Text.LEDGER_SHEET_NEEDS_FILE.with());
     } else {
-      ask();
+      file.path(problem::set).ifPresent(this::write);
     }
   }
 
@@ -70,7 +64,7 @@ public final class SheetModel {
 
   /** The file to write, as typed. */
   public StringProperty file() {
-    return file;
+    return file.typed();
   }
 
   /** Who makes the sheet, as typed. */
@@ -85,7 +79,7 @@ public final class SheetModel {
 
   /** Whether a file that is there may be written over. */
   public BooleanProperty replace() {
-    return replace;
+    return file.replace();
   }
 
   /** Whether a sheet is being written. */
@@ -103,27 +97,18 @@ public final class SheetModel {
     return problem.getReadOnlyProperty();
   }
 
-  private void ask() {
-    try {
-      Path out = Path.of(file.get().strip());
-      if (!replace.get() && Files.exists(out)) {
-        problem.set(Text.LEDGER_SHEET_THERE.with(out.toString()));
-        return;
-      }
-      ReportRequest request =
-          new ReportRequest(
-              around.ledger(),
-              job.get(),
-              out,
-              replace.get(),
-              paper.get(),
-              around.around().appearance().unit().get(),
-              by.get().isBlank() ? null : by.get().strip());
-      running.set(true);
-      writing.ask(() -> ReportFile.write(request, around.clock()), this::written);
-    } catch (InvalidPathException e) {
-      problem.set(Text.LEDGER_SHEET_BAD_FILE.with(e.getMessage()));
-    }
+  private void write(Path out) {
+    ReportRequest request =
+        new ReportRequest(
+            around.ledger(),
+            job.get(),
+            out,
+            file.replace().get(),
+            paper.get(),
+            around.around().appearance().unit().get(),
+            by.get().isBlank() ? null : by.get().strip());
+    running.set(true);
+    writing.ask(() -> ReportFile.write(request, around.clock()), this::written);
   }
 
   private void written(ReportAnswer sheet) {
@@ -139,9 +124,12 @@ public final class SheetModel {
     problem.set(what);
   }
 
-  /** A file beside the ledger, named for the job. */
-  private String proposed(String name) {
+  private void propose(String name) {
+    if (name.isEmpty()) {
+      file.typed().set("");
+      return;
+    }
     String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-    return around.ledger().toAbsolutePath().resolveSibling(plain + ".pdf").toString();
+    file.propose(around.ledger(), plain + ".pdf");
   }
 }

@@ -10,10 +10,12 @@ final class HeardLines {
   private static final int MOST = 7;
 
   private final ObservableList<String> lines = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<String> linesToSee = FXCollections.unmodifiableObservableList(lines);
   private int burst;
 
   ObservableList<String> lines() {
-    return FXCollections.unmodifiableObservableList(lines);
+    return linesToSee;
   }
 
   void add(Arrived arrived) {

@@ -119,9 +119,10 @@ final class KeepPane extends Card {
         ENDING);
   }
 
-  private static TextField text(String id, StringProperty value) {
+  private TextField text(String id, StringProperty value) {
     TextField field = new TextField();
     field.setId(id);
+    field.setOnAction(entered -> keep.write());
     field.textProperty().bindBidirectional(value);
     return field;
   }

@@ -119,9 +119,10 @@ final class TeachPane extends Card {
 
   private Node buttons() {
     Button show = button("lesson-show", Text.LESSON_SHOW, model::show);
+    Button back = button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack);
+    back.disableProperty().bind(model.told().map(told -> told.shown().isEmpty()).orElse(true));
     show(show, model.keep().profile().isNull().asObject());
-    FlowPane buttons =
-        new FlowPane(show, button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack));
+    FlowPane buttons = new FlowPane(show, back);
     Button next = button("lesson-next", Text.LESSON_NEXT_SETTING, model::tryNext);
     BooleanBinding isPort = model.source().isEqualTo(Source.PORT);
     show(next, isPort.and(model.keep().profile().isNull()).asObject());

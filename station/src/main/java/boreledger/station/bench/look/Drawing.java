@@ -14,8 +14,14 @@ public abstract class Drawing extends Region {
     setId(id);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setMinSize(0, 0);
-    widthProperty().addListener(changed -> redraw());
-    heightProperty().addListener(changed -> redraw());
+    widthProperty().addListener(changed -> resized());
+    heightProperty().addListener(changed -> resized());
+  }
+
+  /** Shapes made while the window is laid out would be black until its next picture. */
+  private void resized() {
+    redraw();
+    applyCss();
   }
 
   /** Draws again if there is room to draw in. */

@@ -25,8 +25,13 @@ public final class GaugeChoice {
   private final Memory memory;
   private final BooleanProperty practising = new SimpleBooleanProperty(true);
   private final ObservableList<PortIdentity> ports = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<PortIdentity> portsToSee =
+      FXCollections.unmodifiableObservableList(ports);
   private final StringProperty port = new SimpleStringProperty("");
   private final ObservableList<ProfileChoice> profiles = FXCollections.observableArrayList();
+  private final ObservableList<ProfileChoice> profilesToSee =
+      FXCollections.unmodifiableObservableList(profiles);
   private final ObjectProperty<ProfileChoice> profile = new SimpleObjectProperty<>();
 
   GaugeChoice(StartServices services, Surroundings around, Memory memory) {
@@ -86,7 +91,7 @@ public final class GaugeChoice {
 
   /** The ports there were when last looked. */
   public ObservableList<PortIdentity> ports() {
-    return FXCollections.unmodifiableObservableList(ports);
+    return portsToSee;
   }
 
   /** The port's path, as chosen or typed. */
@@ -96,7 +101,7 @@ public final class GaugeChoice {
 
   /** The gauge profiles to choose from. */
   public ObservableList<ProfileChoice> profiles() {
-    return FXCollections.unmodifiableObservableList(profiles);
+    return profilesToSee;
   }
 
   /** The gauge's profile. */

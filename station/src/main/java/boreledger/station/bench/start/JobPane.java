@@ -49,6 +49,9 @@ final class JobPane extends Card {
     Label first = Words.label(null, Styles.MUTED);
     first.setText(Text.START_PRACTISE_WHY.with());
     getChildren().addAll(name, engine, details, buttons, recent, first, practise);
+    // Whoever has a job open knows what practising is.
+    first.visibleProperty().bind(model.job().isNull());
+    first.managedProperty().bind(first.visibleProperty());
     model.job().subscribe(this::show);
     model.recent().addListener((ListChangeListener<Path>) change -> showRecent());
     showRecent();

@@ -5,8 +5,7 @@ import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
-import javafx.beans.property.SimpleListProperty;
-import javafx.collections.ObservableList;
+import javafx.collections.ListChangeListener;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -26,18 +25,19 @@ final class PortPane extends VBox {
     port.setPromptText(Text.START_PORT_PROMPT.with());
     port.textProperty().bindBidirectional(gauge.port());
     getChildren().addAll(new Field(Text.START_PORT.with(), port), ports);
-    new SimpleListProperty<>(gauge.ports()).subscribe(this::show);
+    gauge.ports().addListener((ListChangeListener<PortIdentity>) change -> show());
+    show();
   }
 
-  private void show(ObservableList<PortIdentity> listed) {
+  private void show() {
     ports.getChildren().clear();
-    for (PortIdentity each : listed) {
+    for (PortIdentity each : gauge.ports()) {
       Hyperlink link = new Hyperlink(each.path() + "  " + each.description());
       link.getStyleClass().add(Styles.RECENT);
       link.setOnAction(pressed -> gauge.port().set(each.path()));
       ports.getChildren().add(link);
     }
-    if (listed.isEmpty()) {
+    if (gauge.ports().isEmpty()) {
       Label none = Words.label(null, Styles.MUTED);
       none.setText(Text.START_NO_PORTS.with());
       ports.getChildren().add(none);

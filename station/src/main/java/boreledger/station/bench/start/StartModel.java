@@ -41,8 +41,11 @@ public final class StartModel {
   private final ReadOnlyObjectWrapper<Path> editing = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final ObservableList<Path> recent = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<Path> recentToSee = FXCollections.unmodifiableObservableList(recent);
   private final ObjectProperty<Measure> measure = new SimpleObjectProperty<>(Measure.BORE);
   private final ObservableList<String> rings = FXCollections.observableArrayList();
+  private final ObservableList<String> ringsToSee = FXCollections.unmodifiableObservableList(rings);
   private final StringProperty ring = new SimpleStringProperty();
   private final ReadOnlyBooleanWrapper teaching = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper taught = new ReadOnlyStringWrapper("");
@@ -190,7 +193,7 @@ public final class StartModel {
 
   /** Job files used of late, the last one first. */
   public ObservableList<Path> recent() {
-    return FXCollections.unmodifiableObservableList(recent);
+    return recentToSee;
   }
 
   /** What is gauged. */
@@ -200,7 +203,7 @@ public final class StartModel {
 
   /** The job's rings by name. */
   public ObservableList<String> rings() {
-    return FXCollections.unmodifiableObservableList(rings);
+    return ringsToSee;
   }
 
   /** Which ring, when no bores are gauged. */

@@ -50,6 +50,7 @@ public final class StartRoom {
     cards.add(new GaugePane(model, files), 2, 0);
     ScrollPane scroll = new ScrollPane(cards);
     scroll.setFitToWidth(true);
+    scroll.setFocusTraversable(false);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox choosing =

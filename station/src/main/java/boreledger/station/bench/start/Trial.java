@@ -15,6 +15,8 @@ public final class Trial {
   private final StartServices services;
   private final Surroundings around;
   private final ObservableList<String> lines = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<String> linesToSee = FXCollections.unmodifiableObservableList(lines);
   private final ReadOnlyBooleanWrapper listening = new ReadOnlyBooleanWrapper(false);
   private Runnable stop = () -> {};
 
@@ -40,7 +42,7 @@ public final class Trial {
 
   /** What was heard, the last line at the end. */
   public ObservableList<String> lines() {
-    return FXCollections.unmodifiableObservableList(lines);
+    return linesToSee;
   }
 
   /** Whether it goes on. */

@@ -12,9 +12,12 @@ import boreledger.station.app.LiveRequest;
 import boreledger.station.bench.House;
 import boreledger.station.bench.memory.Memory;
 import java.io.IOException;
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import javafx.beans.InvalidationListener;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -173,6 +176,23 @@ class StartModelTest {
     model.newJob();
 
     assertEquals(Path.of(System.getProperty("user.home")), model.editing().get());
+  }
+
+  @Test
+  void whoListensToTheListsIsToldHoweverLongItTakes() throws Exception {
+    List<String> told = new ArrayList<>();
+    model.gauge().ports().addListener((InvalidationListener) change -> told.add("ports"));
+    model.recent().addListener((InvalidationListener) change -> told.add("recent"));
+    WeakReference<Object> waste = new WeakReference<>(new Object());
+    for (int i = 0; i < 100 && waste.get() != null; i++) {
+      System.gc();
+    }
+    assertNull(waste.get(), "a collection took place");
+
+    model.gauge().lookForPorts();
+    model.open(job);
+
+    assertEquals(List.of("ports", "recent"), told.stream().distinct().toList());
   }
 
   @Test
