@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.TypedValues;
 import boreledger.station.bench.bores.BoresModel;
 import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
@@ -126,7 +127,7 @@ class RoomLayoutTest {
 
   private static StartModel startModel(House house) {
     return new StartModel(
-        new StationStart(new GaugingDesk(event -> {}, why -> {})),
+        new StationStart(new GaugingDesk(event -> {}, why -> {}), new TypedValues()),
         house.around(),
         new Memory(null),
         "bench",
