@@ -40,9 +40,9 @@ record LiveLine(
    *
    * @param asker the option that says what is measured, for messages
    */
-  static LiveLine open(LiveRequest request, Job job, Tables tables, String asker)
+  static LiveLine open(LiveRequest request, Typing typing, Job job, Tables tables, String asker)
       throws FileProblem, UsageProblem, LineFault, LedgerFault {
-    LiveSource source = LiveSource.of(request, job);
+    LiveSource source = LiveSource.of(request, typing, job);
     SessionStart start =
         new SessionStart(
             job,

@@ -6,6 +6,7 @@ import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.Ledger;
@@ -14,6 +15,7 @@ import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Plan;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -249,6 +251,16 @@ public final class Session {
   /** Records bytes that gave no sample. */
   public Outcome refuse(Rejected rejected) throws LedgerFault {
     return refuse(rejected.tS(), rejected.raw(), null, rejected.why());
+  }
+
+  /** Whether it writes into the ledger of a file. May be asked from any thread. */
+  public boolean writesInto(Path file) {
+    return ledger.isAt(file);
+  }
+
+  /** Keeps what was filed meanwhile. It changes nothing about what is gauged. */
+  public long keep(OfFiling body) throws LedgerFault {
+    return ledger.append(body);
   }
 
   /** Records that the line broke. */
