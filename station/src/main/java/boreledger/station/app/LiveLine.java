@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -123,9 +124,11 @@ record LiveLine(
     if (changed != null) {
       throw new UsageProblem(
           String.format(
+              Locale.ROOT,
               "session %d is unfinished and %s has changed since it was opened; go on with the old"
                   + " one, or open a new session with --new",
-              session.id(), changed));
+              session.id(),
+              changed));
     }
   }
 }
