@@ -29,12 +29,9 @@ public record LayoutCheck(List<String> faults, int words) {
     List<String> faults = new ArrayList<>();
     int words = 0;
     for (Node node : visible(scene.getRoot())) {
-      if (node instanceof Labeled labeled
-          && labeled.getText() != null
-          && !labeled.getText().isEmpty()) {
+      if (node instanceof Labeled labeled && hasWords(labeled)) {
         words++;
         cutOff(labeled, faults);
-        sticksOut(labeled, faults);
       }
       outside(node, scene, faults);
       if (node instanceof Parent parent) {
@@ -42,6 +39,18 @@ public record LayoutCheck(List<String> faults, int words) {
       }
     }
     return new LayoutCheck(List.copyOf(faults), words);
+  }
+
+  /** The same, and looks for words that stick out of their pane. */
+  public static LayoutCheck closely(Scene scene) {
+    LayoutCheck found = of(scene);
+    List<String> faults = new ArrayList<>(found.faults());
+    for (Node node : visible(scene.getRoot())) {
+      if (node instanceof Labeled labeled && hasWords(labeled)) {
+        sticksOut(labeled, faults);
+      }
+    }
+    return new LayoutCheck(List.copyOf(faults), found.words());
   }
 
   private static List<Node> visible(Parent root) {
@@ -58,6 +67,10 @@ public record LayoutCheck(List<String> faults, int words) {
     if (node instanceof Parent parent && !(node instanceof TextField)) {
       parent.getChildrenUnmodifiable().forEach(child -> collect(child, nodes));
     }
+  }
+
+  private static boolean hasWords(Labeled labeled) {
+    return labeled.getText() != null && !labeled.getText().isEmpty();
   }
 
   private static void cutOff(Labeled labeled, List<String> faults) {

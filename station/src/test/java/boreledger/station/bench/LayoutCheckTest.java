@@ -32,7 +32,7 @@ class LayoutCheckTest {
                   Scene scene = new Scene(new Pane(low), 300, 100);
                   scene.getRoot().applyCss();
                   scene.getRoot().layout();
-                  return LayoutCheck.of(scene).faults();
+                  return LayoutCheck.closely(scene).faults();
                 })
             .get();
 
@@ -44,7 +44,7 @@ class LayoutCheckTest {
     "250, 40, ''",
     "250, 9, too low",
     "60, 40, cut off",
-    "390, 40, 'sticks out of Pane null, outside the window'",
+    "390, 40, 'outside the window, sticks out of Pane null'",
   })
   void wordsThatDoNotShowAreFound(double widthPx, double heightPx, String fault) throws Exception {
     List<String> faults =
@@ -56,7 +56,7 @@ class LayoutCheckTest {
                   Scene scene = new Scene(new Pane(label), 300, 100);
                   scene.getRoot().applyCss();
                   scene.getRoot().layout();
-                  return LayoutCheck.of(scene).faults();
+                  return LayoutCheck.closely(scene).faults();
                 })
             .get();
 

@@ -160,7 +160,7 @@ class RoomLayoutTest {
                       scene.getRoot().applyCss();
                       scene.getRoot().layout();
                     }
-                    LayoutCheck checked = LayoutCheck.of(scene);
+                    LayoutCheck checked = LayoutCheck.closely(scene);
                     scene.setRoot(new Pane());
                     return checked;
                   })
