@@ -36,6 +36,7 @@ public enum RecordedSentence {
   FREE_AIR,
   PUSHED_IN,
   GAUGED_AGAIN,
+  BEGUN_BEFORE,
   AT_THE_BENCH,
   FOOT_SWITCH,
   NOTHING_TO_TAKE_BACK,
