@@ -29,6 +29,13 @@ public final class TypedValues implements Typing {
     }
   }
 
+  /** Brings a value that came in pieces, to be told of and not read. */
+  public synchronized void inPieces(String text) {
+    if (listening != null) {
+      listening.inPieces(text);
+    }
+  }
+
   /** Nobody listens any more. */
   public synchronized void end() {
     listening = null;

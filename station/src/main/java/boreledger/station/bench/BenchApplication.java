@@ -22,6 +22,7 @@ import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.voice.SystemVoice;
+import boreledger.station.bench.window.LazyRoom;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.window.TypedKeys;
 import boreledger.station.bench.words.Text;
@@ -174,10 +175,22 @@ public final class BenchApplication extends Application {
     Findings findings = new Findings(around);
     return List.of(
         StartRoom.of(start, appearance),
-        BenchRoom.of(model, new KeyChoices(memory)),
-        BoresRoom.of(new BoresModel(findings, around)),
-        GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook)),
-        LedgerRoom.of(around, model::askForResults, desk::isBusy));
+        LazyRoom.of(
+            BenchRoom.ID,
+            Text.ROOM_BENCH.with(),
+            () -> BenchRoom.of(model, new KeyChoices(memory))),
+        LazyRoom.of(
+            BoresRoom.ID,
+            Text.ROOM_BORES.with(),
+            () -> BoresRoom.of(new BoresModel(findings, around))),
+        LazyRoom.of(
+            GapsRoom.ID,
+            Text.ROOM_GAPS.with(),
+            () -> GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook))),
+        LazyRoom.of(
+            LedgerRoom.ID,
+            Text.LEDGER_ROOM.with(),
+            () -> LedgerRoom.of(around, model::askForResults, desk::isBusy)));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

@@ -71,6 +71,7 @@ public enum RecordedSentence {
   NO_FIXED_FRAME_ENDED,
   NO_FIXED_FRAME,
   EMPTY_FRAME,
+  IN_PIECES,
   NOT_ASCII,
   NO_MATCH,
   SEVERAL_VALUES,

@@ -8,14 +8,13 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.DoubleSupplier;
-import javafx.animation.PauseTransition;
+import javafx.animation.AnimationTimer;
 import javafx.event.Event;
 import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Window;
-import javafx.util.Duration;
 
 /**
  * Catches what a gauge types while a line listens to it. Keys that give characters are held back
@@ -23,16 +22,24 @@ import javafx.util.Duration;
  * it was typed, in its order and with its releases.
  */
 public final class TypedKeys {
-  private static final Duration PAUSE = Duration.seconds(1.2 * TypingSpeed.LONGEST_GAP_S);
+  // Beyond it, what was handed on as typed is not the beginning of what comes.
+  private static final double FOLLOWED_S = 1.5;
 
   private final Window window;
   private final TypedValues values;
-  private final DoubleSupplier clockS;
+  private final TypistClock clock;
   private final TypingSpeed speed = new TypingSpeed();
-  private final PauseTransition pause = new PauseTransition(PAUSE);
+  private final AnimationTimer pulses =
+      new AnimationTimer() {
+        @Override
+        public void handle(long nowNs) {
+          pulse();
+        }
+      };
   // One list for each character that is held back; the last one is still without its character.
   private final Deque<List<KeyEvent>> held = new ArrayDeque<>();
   private List<KeyEvent> begun = new ArrayList<>();
+  private double lastS;
   private boolean replaying;
 
   /**
@@ -44,8 +51,7 @@ public final class TypedKeys {
   public TypedKeys(Window window, TypedValues values, DoubleSupplier clockS) {
     this.window = window;
     this.values = values;
-    this.clockS = clockS;
-    pause.setOnFinished(over -> paused());
+    clock = new TypistClock(clockS);
     window.addEventFilter(KeyEvent.ANY, this::key);
   }
 
@@ -59,10 +65,12 @@ public final class TypedKeys {
     } else {
       event.consume();
       begun.add(event);
+      lastS = clock.look();
       if (event.getEventType() == KeyEvent.KEY_TYPED) {
         typed(event);
       }
-      pause.playFromStart();
+      clock.follow(true);
+      pulses.start();
     }
   }
 
@@ -94,29 +102,40 @@ public final class TypedKeys {
     begun = new ArrayList<>();
     String characters = event.getCharacter();
     char character = characters.isEmpty() ? '\0' : characters.charAt(0);
-    for (Keystrokes known : speed.take(character, clockS.getAsDouble())) {
+    for (Keystrokes known : speed.take(character, lastS)) {
       sort(known);
     }
   }
 
-  private void paused() {
-    speed.pause(clockS.getAsDouble()).ifPresent(this::sort);
-    replay(begun);
-    begun = new ArrayList<>();
+  /** Looks at the clock; called with every pulse of the screen while keys are followed. */
+  void pulse() {
+    double nowS = clock.look();
+    speed.pause(nowS).ifPresent(this::sort);
+    if (nowS - lastS > TypingSpeed.LONGEST_GAP_S) {
+      replay(begun);
+      begun = new ArrayList<>();
+    }
+    if (nowS - lastS > FOLLOWED_S) {
+      pulses.stop();
+      clock.follow(false);
+    }
   }
 
   private void sort(Keystrokes known) {
     boolean value = known instanceof Keystrokes.Value;
+    boolean typed = known instanceof Keystrokes.Typed;
     // A value's text lacks the character that ended it.
     int characters = known.text().length() + (value ? 1 : 0);
     for (int i = 0; i < characters && !held.isEmpty(); i++) {
       List<KeyEvent> events = held.removeFirst();
-      if (!value) {
+      if (typed) {
         replay(events);
       }
     }
     if (value) {
       values.typed(known.text());
+    } else if (known instanceof Keystrokes.Pieces pieces) {
+      values.inPieces(pieces.whole());
     }
   }
 

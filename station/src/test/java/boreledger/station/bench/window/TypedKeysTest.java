@@ -25,6 +25,8 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -34,10 +36,12 @@ import org.testfx.util.WaitForAsyncUtils;
 class TypedKeysTest {
   private static final double GAUGE_S = 0.016;
   private static final double PERSON_S = 0.2;
+  private static final double PULSE_S = 0.016;
 
   private final TypedValues values = new TypedValues();
   private final KeyboardLine line = new KeyboardLine(Bytes.EMPTY, () -> 0);
   private final List<String> pressed = new ArrayList<>();
+  private TypedKeys keys;
   private Stage stage;
   private TextField field;
   private Button button;
@@ -55,7 +59,7 @@ class TypedKeysTest {
     stage
         .getScene()
         .addEventFilter(KeyEvent.KEY_PRESSED, event -> pressed.add("" + event.getCode()));
-    new TypedKeys(stage, values, () -> nowS);
+    keys = new TypedKeys(stage, values, () -> nowS);
     stage.show();
     values.into(line);
   }
@@ -76,6 +80,58 @@ class TypedKeysTest {
 
     assertEquals(List.of("12.345 mm"), typed());
     assertEquals(List.of(), pressed);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.06, 0.4, 3})
+  void aStallOfTheScreenIsNoPauseOfTheGauge(double stallS) throws Exception {
+    String sent = "-12.345\r";
+    for (int cut = 1; cut < sent.length(); cut++) {
+      typeWithAStall(sent, cut, stallS, 1);
+      assertEquals(List.of("-12.345"), typed(), "stall after " + cut);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.06, 0.4, 3})
+  void aValueTornByManyStallsIsRefusedAndNeverShortened(double stallS) throws Exception {
+    focus(field);
+    String sent = "-12.345\r";
+    for (int cut = 1; cut < sent.length(); cut++) {
+      typeWithAStall(sent, cut, stallS, 0);
+      assertEquals(List.of("-12.345"), typed(), "whole after " + cut);
+      WaitForAsyncUtils.asyncFx(() -> pass(2)).get();
+      int torn = cut;
+      WaitForAsyncUtils.asyncFx(
+              () -> {
+                press(sent, 0, torn);
+                for (int i = 0; i < 5; i++) {
+                  stall(stallS, 1);
+                }
+                press(sent, torn, sent.length());
+                pass(2);
+              })
+          .get();
+      assertEquals(List.of("spoilt -12.345"), typed(), "torn after " + cut);
+    }
+  }
+
+  private void typeWithAStall(String sent, int cut, double stallS, int pulses) throws Exception {
+    WaitForAsyncUtils.asyncFx(
+            () -> {
+              press(sent, 0, cut);
+              stall(stallS, pulses);
+              press(sent, cut, sent.length());
+              pass(2);
+            })
+        .get();
+  }
+
+  private void press(String text, int from, int to) {
+    for (int i = from; i < to; i++) {
+      pass(GAUGE_S);
+      press(text.charAt(i));
+    }
   }
 
   @Test
@@ -139,7 +195,23 @@ class TypedKeysTest {
   }
 
   private void step(double timeS) throws Exception {
-    WaitForAsyncUtils.asyncFx(() -> nowS += timeS).get();
+    WaitForAsyncUtils.asyncFx(() -> pass(timeS)).get();
+  }
+
+  /** Time of a screen that draws as it should. */
+  private void pass(double timeS) {
+    for (double leftS = timeS; leftS > 0; leftS -= PULSE_S) {
+      nowS += Math.min(leftS, PULSE_S);
+      keys.pulse();
+    }
+  }
+
+  /** A screen that stands still, and then sees what came meanwhile before or after a pulse. */
+  private void stall(double timeS, int pulses) {
+    nowS += timeS;
+    for (int i = 0; i < pulses; i++) {
+      keys.pulse();
+    }
   }
 
   /** Types in one go of the screen's thread, so that no pause of the machine comes between. */
@@ -147,15 +219,19 @@ class TypedKeysTest {
     WaitForAsyncUtils.asyncFx(
             () -> {
               for (char each : text.toCharArray()) {
-                nowS += stepS;
-                KeyCode code = code(each);
-                fire(KeyEvent.KEY_PRESSED, "", code);
-                fire(KeyEvent.KEY_TYPED, "" + each, KeyCode.UNDEFINED);
-                fire(KeyEvent.KEY_RELEASED, "", code);
+                pass(stepS);
+                press(each);
               }
-              nowS += stepS;
+              pass(stepS);
             })
         .get();
+  }
+
+  private void press(char each) {
+    KeyCode code = code(each);
+    fire(KeyEvent.KEY_PRESSED, "", code);
+    fire(KeyEvent.KEY_TYPED, "" + each, KeyCode.UNDEFINED);
+    fire(KeyEvent.KEY_RELEASED, "", code);
   }
 
   private void fire(EventType<KeyEvent> type, String character, KeyCode code) {
@@ -170,6 +246,7 @@ class TypedKeysTest {
       case '\r' -> KeyCode.ENTER;
       case ' ' -> KeyCode.SPACE;
       case '.' -> KeyCode.PERIOD;
+      case '-' -> KeyCode.MINUS;
       default -> KeyCode.getKeyCode(String.valueOf(Character.toUpperCase(character)));
     };
   }
@@ -177,11 +254,19 @@ class TypedKeysTest {
   private List<String> typed() {
     List<String> typed = new ArrayList<>();
     LineEvent event = line.read(Duration.ZERO);
-    while (event instanceof LineEvent.Chunk chunk) {
-      typed.add(new String(chunk.bytes().toArray(), StandardCharsets.UTF_8));
+    while (!(event instanceof LineEvent.Quiet)) {
+      if (event instanceof LineEvent.Chunk chunk) {
+        typed.add(text(chunk.bytes()));
+      } else if (event instanceof LineEvent.Spoilt spoilt) {
+        typed.add("spoilt " + text(spoilt.bytes()));
+      }
       event = line.read(Duration.ZERO);
     }
     return typed;
+  }
+
+  private static String text(Bytes bytes) {
+    return new String(bytes.toArray(), StandardCharsets.UTF_8);
   }
 
   private static void until(Callable<Boolean> happened) throws Exception {
