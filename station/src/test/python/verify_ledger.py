@@ -9,9 +9,11 @@ Prints the number of entries and the head, and exits 0; prints what is wrong, an
 """
 
 import base64
+import decimal
 import hashlib
 import json
 import pathlib
+import re
 import sqlite3
 import sys
 
@@ -105,6 +107,19 @@ def kept_seal(entry):
     return seal
 
 
+def pass_fault(entry, opened):
+    """What is wrong with a pass with the file; None when nothing is."""
+    if entry["session"] not in opened:
+        return "is a pass of no session"
+    if not isinstance(entry["turns"], int) or entry["turns"] < 1:
+        return "is a pass without turns"
+    for gap in (entry["before_mm"], entry["after_mm"]):
+        plain = isinstance(gap, str) and re.fullmatch(r"[0-9]+(\.[0-9]+)?", gap)
+        if not plain or decimal.Decimal(gap) > 5:
+            return f"is a pass with a gap of {gap}"
+    return None
+
+
 def named_documents(entry):
     """The content hashes of the documents that an entry goes by."""
     if entry["kind"] not in ("session", "amended"):
@@ -119,6 +134,7 @@ class Chain:
     def __init__(self):
         self.id, self.seq, self.head, self.hashes = None, 0, bytes(32), {}
         self.imported, self.places, self.opening, self.left = {}, {}, None, 0
+        self.opened, self.passes = set(), {}
         self.documents = set()
 
     def take(self, seq, body, stored):
@@ -145,6 +161,16 @@ class Chain:
             fault = seal_fault(kept_seal(entry), self.id, self.hashes)
             if fault:
                 yield fault
+        elif kind == "session":
+            self.opened.add(seq)
+        elif kind == "filed":
+            fault = pass_fault(entry, self.opened)
+            self.passes[seq] = entry["session"]
+            if fault:
+                yield fault
+        elif kind == "withdrawn":
+            if self.passes.pop(entry["entry"], None) != entry["session"]:
+                yield "withdraws no pass of its session that counts"
         elif kind == "imported":
             other = self.imported.setdefault(entry["ledger"], Chain())
             if entry["first"] != other.seq + 1:

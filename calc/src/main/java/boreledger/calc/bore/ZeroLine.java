@@ -5,6 +5,7 @@ import boreledger.calc.input.Require;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -27,8 +28,10 @@ public record ZeroLine(List<ZeroCheck> checks) {
       if (checks.get(i).tS() <= checks.get(i - 1).tS()) {
         throw new ImpossibleInput(
             String.format(
+                Locale.ROOT,
                 "check on the setting at %s s is not later than the one before at %s s",
-                checks.get(i).tS(), checks.get(i - 1).tS()));
+                checks.get(i).tS(),
+                checks.get(i - 1).tS()));
       }
     }
   }

@@ -8,6 +8,7 @@ import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.Comparing;
 import boreledger.station.results.Comparing.NotComparable;
 import boreledger.station.results.SessionComparison;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Finds two sessions and compares them. */
@@ -27,6 +28,20 @@ public final class CompareSessions {
           new StoredJobs(before).session(first), new StoredJobs(after).session(second));
     } catch (NotComparable e) {
       throw new UsageProblem(e.getMessage());
+    }
+  }
+
+  /**
+   * Compares two sessions by the files that they stand in.
+   *
+   * @param before where the first one stands
+   * @param after where the second one stands; may be the same
+   */
+  public static SessionComparison of(Path before, long first, Path after, long second)
+      throws LedgerFault, UsageProblem {
+    try (LedgerView one = LedgerView.open(before);
+        LedgerView other = LedgerView.open(after)) {
+      return of(one, first, other, second);
     }
   }
 

@@ -3,10 +3,14 @@ package boreledger.station.app;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.gauging.GaugingRun;
 import boreledger.station.gauging.Wish;
+import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
@@ -15,7 +19,7 @@ import java.util.function.Consumer;
  * Gaugings that a window starts and stops: one at a time, each on a thread of its own. Its methods
  * may be called from any thread.
  */
-public final class GaugingDesk {
+public final class GaugingDesk implements EntryWriter {
   private final Consumer<GaugingEvent> watcher;
   private final Consumer<String> failed;
   private Play play;
@@ -82,6 +86,44 @@ public final class GaugingDesk {
   }
 
   /**
+   * Writes an entry about filing: while something is being gauged into the same ledger, on the
+   * thread that writes it, between two readings; else by itself.
+   */
+  @Override
+  public long write(Path ledger, OfFiling body) throws LedgerFault, UsageProblem {
+    CompletableFuture<Long> entry;
+    synchronized (this) {
+      if (!isBusy()) {
+        return EntryWriter.BY_ITSELF.write(ledger, body);
+      }
+      GaugingRun run = play.current().orElseThrow(GaugingDesk::notNow);
+      Optional<CompletableFuture<Long>> asked = run.keep(ledger, body);
+      if (asked.isEmpty()) {
+        return EntryWriter.BY_ITSELF.write(ledger, body);
+      }
+      entry = asked.get();
+    }
+    return waitedFor(entry);
+  }
+
+  private static long waitedFor(CompletableFuture<Long> entry) throws LedgerFault, UsageProblem {
+    try {
+      return entry.get();
+    } catch (ExecutionException e) {
+      throw e.getCause() instanceof LedgerFault fault
+          ? fault
+          : new LedgerFault("not written: " + e.getCause().getMessage(), e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw notNow();
+    }
+  }
+
+  private static UsageProblem notNow() {
+    return new UsageProblem("a gauging is just beginning or ending; try again in a moment");
+  }
+
+  /**
    * Waits for the last gauging that was begun.
    *
    * @return its results; empty when none was begun
@@ -110,6 +152,10 @@ public final class GaugingDesk {
       return work.run(begun);
     } catch (LedgerFault | LineFault | FileProblem | UsageProblem e) {
       failed.accept(e.getMessage());
+      throw e;
+    } catch (RuntimeException e) {
+      // Nobody may ask for the results before the window is closed.
+      failed.accept("gauging was given up, " + e + "; start again to go on with it");
       throw e;
     }
   }

@@ -2,15 +2,18 @@ package boreledger.station.app;
 
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
+import boreledger.station.session.FiledPass;
 import boreledger.station.session.StoredSession;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The sessions of a job: the latest of each measure and ring count, the others came before. */
 final class JobHistory {
@@ -57,6 +60,24 @@ final class JobHistory {
       amendedJobs = amendedJobs();
     }
     return amendedJobs.getOrDefault(opening.seq(), ((SessionOpened) opening.body()).job());
+  }
+
+  /** The passes with the file that count, noted in whichever of the sessions. */
+  List<FiledPass> filed() throws LedgerFault {
+    Set<Long> own = openings.stream().map(Entry::seq).collect(Collectors.toSet());
+    List<Entry> said = new ArrayList<>();
+    for (Entry entry : view.filings()) {
+      if (own.contains(((OfFiling) entry.body()).session())) {
+        said.add(entry);
+      }
+    }
+    boolean anyImported = !view.imports().isEmpty();
+    for (Entry opening : anyImported ? openings : List.<Entry>of()) {
+      if (view.isImported(opening.seq())) {
+        said.addAll(view.importedFilings(opening.seq()));
+      }
+    }
+    return FiledPass.counting(said);
   }
 
   private Map<Long, String> amendedJobs() throws LedgerFault {

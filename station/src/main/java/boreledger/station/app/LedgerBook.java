@@ -66,6 +66,15 @@ public record LedgerBook(Path ledger) {
   }
 
   /**
+   * Makes sure that there is such a ledger.
+   *
+   * @throws LedgerFault if there is none, or it cannot be read
+   */
+  public void require() throws LedgerFault {
+    LedgerView.open(ledger).close();
+  }
+
+  /**
    * What was said in a session, oldest first.
    *
    * @param before only entries before this one

@@ -5,6 +5,7 @@ import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
 import boreledger.station.gauging.Wish;
 import boreledger.station.ledger.LedgerFault;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -46,6 +47,11 @@ public final class Play {
     }
   }
 
+  /** What is being run now; empty before, between and after runs. */
+  Optional<GaugingRun> current() {
+    return Optional.ofNullable(current);
+  }
+
   /** Told what happens. */
   public Consumer<GaugingEvent> watcher() {
     return watcher;
@@ -56,6 +62,10 @@ public final class Play {
     if (stopped) {
       run.stop();
     }
-    return run.run();
+    try {
+      return run.run();
+    } finally {
+      current = null;
+    }
   }
 }

@@ -172,6 +172,7 @@ public final class StoredJobs {
         earlier,
         gauges,
         jobs,
+        history.filed(),
         view.headHash().toHex());
   }
 

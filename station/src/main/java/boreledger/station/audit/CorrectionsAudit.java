@@ -3,20 +3,25 @@ package boreledger.station.audit;
 import boreledger.station.audit.Shelf.Lacking;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.Moved;
+import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.EntryBody.OfSession;
 import boreledger.station.ledger.EntryBody.ReadingTaken;
 import boreledger.station.ledger.EntryBody.Restored;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.StoredRow;
 import boreledger.station.plan.Position;
 import boreledger.station.results.AmendmentText;
+import boreledger.station.session.PassCheck;
 import boreledger.station.session.StoredSession.Amendment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Checks corrections: that each is of something that stands, and could be said. */
@@ -47,7 +52,8 @@ final class CorrectionsAudit {
     return body instanceof TakenBack
         || body instanceof Restored
         || body instanceof Moved
-        || body instanceof Amended;
+        || body instanceof Amended
+        || body instanceof OfFiling;
   }
 
   /** What is wrong with an entry of a session; empty when nothing is, or it is no correction. */
@@ -60,7 +66,28 @@ final class CorrectionsAudit {
     } else if (body instanceof Moved moved) {
       return moved(seq, moved, session);
     }
-    return body instanceof Amended amended ? amended(seq, amended, session) : Optional.empty();
+    return body instanceof Amended amended
+        ? amended(seq, amended, session)
+        : filing(seq, body, session);
+  }
+
+  private Optional<String> filing(long seq, OfSession body, SessionWatch session)
+      throws LedgerFault {
+    if (body instanceof Filed pass) {
+      session.filed(seq);
+      return filed(pass, session);
+    }
+    return body instanceof Withdrawn withdrawn
+        ? session.withdraw(withdrawn.entry())
+        : Optional.empty();
+  }
+
+  private Optional<String> filed(Filed pass, SessionWatch session) throws LedgerFault {
+    try {
+      return PassCheck.fault(pass, shelf.job(session.job(), session.opened()));
+    } catch (Lacking e) {
+      return Optional.of(e.getMessage());
+    }
   }
 
   private Optional<String> takenBack(long seq, TakenBack back, SessionWatch session)
@@ -90,8 +117,11 @@ final class CorrectionsAudit {
     if (wrong.isEmpty()) {
       String what =
           String.format(
+              Locale.ROOT,
               "Entry %d was moved from %s to %s.",
-              moved.entry(), from.words(), moved.position().words());
+              moved.entry(),
+              from.words(),
+              moved.position().words());
       keep(seq, moved.entry(), what, moved.why(), moved.who(), moved);
     }
     return wrong;

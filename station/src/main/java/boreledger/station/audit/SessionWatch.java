@@ -8,8 +8,10 @@ import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.session.Stints;
 import boreledger.station.session.StoredSession.Amendment;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** What an audit remembers of a session from entry to entry. */
@@ -20,6 +22,7 @@ final class SessionWatch {
   private final TreeSet<Long> settings = new TreeSet<>();
   private final Map<Long, Position> moved = new HashMap<>();
   private final Map<Long, Position> takenBack = new HashMap<>();
+  private final Set<Long> filed = new HashSet<>();
   private final Stints stints;
   private String job;
   private String program;
@@ -34,6 +37,11 @@ final class SessionWatch {
 
   SessionOpened opened() {
     return opened;
+  }
+
+  /** The content hash of the job that holds now. */
+  String job() {
+    return job;
   }
 
   PlanWatch plan() {
@@ -123,5 +131,17 @@ final class SessionWatch {
     plan.takenBack(place(seq, read));
     moved.put(seq, to);
     return Optional.empty();
+  }
+
+  /** A pass with the file was noted. */
+  void filed(long seq) {
+    filed.add(seq);
+  }
+
+  /** What is wrong with withdrawing a pass with the file; empty when nothing is. */
+  Optional<String> withdraw(long seq) {
+    return filed.remove(seq)
+        ? Optional.empty()
+        : Optional.of("withdraws entry " + seq + ", no pass of its session that counts");
   }
 }

@@ -36,6 +36,7 @@ import picocli.CommandLine.RunLast;
       AuditCommand.class,
       SealCommand.class,
       TakeBackCommand.class,
+      FiledCommand.class,
       CorrectCommand.class,
       ExportCommand.class,
       ImportCommand.class,

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       "",
       "CSV is RFC 4180 in UTF-8, one reading to a line, taken-back ones too. A text that a",
       "spreadsheet could take for a formula has an apostrophe before it; numbers never have.",
+      "Passes with the file are no readings and have no line there: see results --json.",
       "JSON holds every entry exactly as it is stored: see import.",
       "Example: boreledger export --ledger bench.db --out bench.csv --job \"Pumphouse three\""
     })

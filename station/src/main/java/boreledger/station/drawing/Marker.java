@@ -8,42 +8,47 @@ enum Marker {
   DISC(Role.FIRST_AXIS, Dash.SOLID) {
     @Override
     void draw(Pen pen, Point at, double radius) {
+      filled(pen, at, radius);
+    }
+
+    @Override
+    void filled(Pen pen, Point at, double radius) {
       pen.disc(at, radius, role());
+    }
+
+    @Override
+    void hollow(Pen pen, Point at, double radius) {
+      pen.disc(at, radius, Role.GROUND);
+      pen.circle(at, radius, Stroke.solid(role(), 0.4 * radius));
+    }
+
+    @Override
+    List<Point> corners(Point at, double radius) {
+      return List.of();
     }
   },
   SQUARE(Role.SECOND_AXIS, Dash.DASHED) {
     @Override
-    void draw(Pen pen, Point at, double radius) {
+    List<Point> corners(Point at, double radius) {
       double half = 0.9 * radius;
-      List<Point> corners =
-          List.of(
-              at.plus(-half, -half),
-              at.plus(half, -half),
-              at.plus(half, half),
-              at.plus(-half, half));
-      hollow(pen, corners, radius);
+      return List.of(
+          at.plus(-half, -half), at.plus(half, -half), at.plus(half, half), at.plus(-half, half));
     }
   },
   TRIANGLE(Role.OTHER_AXIS, Dash.DOTTED) {
     @Override
-    void draw(Pen pen, Point at, double radius) {
-      hollow(
-          pen,
-          List.of(
-              at.plus(0, -1.2 * radius),
-              at.plus(1.1 * radius, 0.8 * radius),
-              at.plus(-1.1 * radius, 0.8 * radius)),
-          radius);
+    List<Point> corners(Point at, double radius) {
+      return List.of(
+          at.plus(0, -1.2 * radius),
+          at.plus(1.1 * radius, 0.8 * radius),
+          at.plus(-1.1 * radius, 0.8 * radius));
     }
   },
   DIAMOND(Role.INK, Dash.DASH_DOT) {
     @Override
-    void draw(Pen pen, Point at, double radius) {
+    List<Point> corners(Point at, double radius) {
       double reach = 1.3 * radius;
-      hollow(
-          pen,
-          List.of(at.plus(0, -reach), at.plus(reach, 0), at.plus(0, reach), at.plus(-reach, 0)),
-          radius);
+      return List.of(at.plus(0, -reach), at.plus(reach, 0), at.plus(0, reach), at.plus(-reach, 0));
     }
   };
 
@@ -69,12 +74,23 @@ enum Marker {
     return new Stroke(role, width, dash);
   }
 
-  abstract void draw(Pen pen, Point at, double radius);
-
-  void hollow(Pen pen, List<Point> corners, double radius) {
-    pen.polygon(corners, Role.GROUND);
-    pen.polyline(closed(corners), Stroke.solid(role, 0.4 * radius));
+  /** Draws it the way that tells series apart. */
+  void draw(Pen pen, Point at, double radius) {
+    hollow(pen, at, radius);
   }
+
+  /** Draws it full. */
+  void filled(Pen pen, Point at, double radius) {
+    pen.polygon(corners(at, radius), role);
+  }
+
+  /** Draws its outline. */
+  void hollow(Pen pen, Point at, double radius) {
+    pen.polygon(corners(at, radius), Role.GROUND);
+    pen.polyline(closed(corners(at, radius)), Stroke.solid(role, 0.4 * radius));
+  }
+
+  abstract List<Point> corners(Point at, double radius);
 
   private static List<Point> closed(List<Point> corners) {
     List<Point> all = new ArrayList<>(corners);

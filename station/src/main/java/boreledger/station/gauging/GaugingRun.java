@@ -10,14 +10,17 @@ import boreledger.drivers.queue.CaptureQueue;
 import boreledger.drivers.queue.GaugeReader;
 import boreledger.drivers.queue.QueueItem;
 import boreledger.station.gauging.GaugingEvent.Progress;
+import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.Plausible;
 import boreledger.station.session.Session;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
@@ -32,7 +35,8 @@ import java.util.function.DoubleSupplier;
  * further gauge that was heard of. A further gauge's line may end or break without ending the run.
  *
  * <p>The ledger is written on the thread that calls {@link #run}, and the watcher is told there,
- * after the commit. {@link #stop}, {@link #wish} and {@link #notice} may be called from any thread.
+ * after the commit. {@link #stop}, {@link #wish}, {@link #notice} and {@link #keep} may be called
+ * from any thread.
  */
 public final class GaugingRun {
   private static final int QUEUE_CAPACITY = 1024;
@@ -45,6 +49,7 @@ public final class GaugingRun {
   private final List<SideGauge> sides;
   private final Consumer<GaugingEvent> watcher;
   private final CaptureQueue queue = new CaptureQueue(QUEUE_CAPACITY);
+  private final Errands errands = new Errands();
   private final Queue<Word> words = new ConcurrentLinkedQueue<>();
   private final Granting granting;
   private volatile boolean stopped;
@@ -118,6 +123,7 @@ public final class GaugingRun {
       tell(new GaugingEvent.Over(Ending.LEDGER_FAILED, progress()));
       throw e;
     } finally {
+      errands.end();
       queue.close();
       line.close();
       sides.forEach(SideGauge::close);
@@ -148,6 +154,17 @@ public final class GaugingRun {
     words.add(() -> tell(new GaugingEvent.Noticed(what)));
   }
 
+  /**
+   * Keeps what was filed meanwhile, between two readings.
+   *
+   * @param ledger where it belongs
+   * @return the entry's number when it is written, or the fault that kept it from being; empty when
+   *     this run writes into another ledger
+   */
+  public Optional<CompletableFuture<Long>> keep(Path ledger, OfFiling body) {
+    return session.writesInto(ledger) ? Optional.of(errands.ask(body)) : Optional.empty();
+  }
+
   /** What broke the line; empty when nothing did. */
   public Optional<LineFault> fault() {
     return Optional.ofNullable(fault);
@@ -164,6 +181,7 @@ public final class GaugingRun {
           throw new IllegalStateException("the thread that reads " + line.name() + " has died");
         }
         handleWords();
+        errands.run(session);
         ending = doneLive();
         if (ending.isEmpty() && item.isPresent()) {
           ending = handle(item.get());

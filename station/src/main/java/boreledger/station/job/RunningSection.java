@@ -7,9 +7,6 @@ import java.util.Optional;
 
 /** Reads {@code [running]} and {@code [uncertainty]}. */
 final class RunningSection {
-  private static final double COLDEST_C = -60;
-  private static final double HOTTEST_C = 1000;
-
   private RunningSection() {}
 
   static Running running(Optional<Value> section) throws FileProblem {
@@ -43,8 +40,9 @@ final class RunningSection {
     }
     Value value = table.required(key);
     double tempC = value.number();
-    if (tempC < COLDEST_C || tempC > HOTTEST_C) {
-      throw value.expected("degrees Celsius from " + COLDEST_C + " to " + HOTTEST_C);
+    if (!Running.isPossible(tempC)) {
+      throw value.expected(
+          "degrees Celsius from " + Running.COLDEST_C + " to " + Running.HOTTEST_C);
     }
     return tempC;
   }

@@ -31,6 +31,8 @@ import java.util.List;
   @JsonSubTypes.Type(name = "chosen", value = EntryBody.Chosen.class),
   @JsonSubTypes.Type(name = "moved", value = EntryBody.Moved.class),
   @JsonSubTypes.Type(name = "amended", value = EntryBody.Amended.class),
+  @JsonSubTypes.Type(name = "filed", value = EntryBody.Filed.class),
+  @JsonSubTypes.Type(name = "withdrawn", value = EntryBody.Withdrawn.class),
   @JsonSubTypes.Type(name = "seal", value = EntryBody.Sealed.class),
   @JsonSubTypes.Type(name = "imported", value = EntryBody.Imported.class),
   @JsonSubTypes.Type(name = "imported-entry", value = EntryBody.ImportedEntry.class),
@@ -44,6 +46,9 @@ public sealed interface EntryBody {
     /** The clock on the wall. */
     Instant wall();
   }
+
+  /** What is said of passes with the file. */
+  sealed interface OfFiling extends OfSession {}
 
   /** The word that marks a ledger's first entry. */
   String FORMAT = "boreledger-ledger/1";
@@ -263,6 +268,37 @@ public sealed interface EntryBody {
       String why,
       String who)
       implements OfSession {}
+
+  /**
+   * A ring was filed in a pass between two readings of its end gap.
+   *
+   * @param session the latest one of the ring's gaps, or of its job when there is none
+   * @param ring the ring's name in that session's job
+   * @param turns turns of the crank or strokes
+   * @param beforeMm the gap before it, in decimal text as a person read it, such as {@code 0.42}
+   * @param afterMm the gap after it, likewise
+   * @param who the person
+   */
+  record Filed(
+      long session,
+      int cylinder,
+      String ring,
+      int turns,
+      String beforeMm,
+      String afterMm,
+      Instant wall,
+      String who)
+      implements OfFiling {}
+
+  /**
+   * A pass with the file does not count; it stays where it is.
+   *
+   * @param entry the {@link Filed} entry
+   * @param why in one plain clause
+   * @param who the person
+   */
+  record Withdrawn(long session, long entry, Instant wall, String why, String who)
+      implements OfFiling {}
 
   /**
    * A person signed for everything up to an entry.

@@ -1,6 +1,8 @@
 package boreledger.station.ledger;
 
 import boreledger.drivers.line.Bytes;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.sql.Connection;
@@ -62,6 +64,16 @@ public final class Ledger implements AutoCloseable {
   public static Ledger open(Path path) throws LedgerFault {
     LedgerView.open(path).close();
     return openOrCreate(path);
+  }
+
+  /** Whether this is the ledger of a file. May be asked from any thread. */
+  public boolean isAt(Path path) {
+    try {
+      return Files.isSameFile(Path.of(file), path);
+    } catch (IOException e) {
+      // A file that is not there is not this one, which is open.
+      return false;
+    }
   }
 
   /** A read-only view of the same file, on a connection of its own. */

@@ -148,6 +148,20 @@ public final class LedgerView implements AutoCloseable {
             session));
   }
 
+  /** What was said of filing in this ledger's own sessions, oldest first; it is little likewise. */
+  public List<Entry> filings() throws LedgerFault {
+    return query("WHERE kind IN ('filed', 'withdrawn')");
+  }
+
+  /** What was said of filing in a session that came from another ledger, oldest first. */
+  public List<Entry> importedFilings(long session) throws LedgerFault {
+    return readable(
+        query(
+            "WHERE session = ? AND +kind = 'imported-entry' AND"
+                + " json_extract(json_extract(body, '$.body'), '$.kind') IN ('filed', 'withdrawn')",
+            session));
+  }
+
   /** A kept file by its content hash. */
   public Optional<EntryBody.Document> document(String sha256) throws LedgerFault {
     List<Entry> kept =

@@ -3,6 +3,7 @@ package boreledger.station.report;
 import boreledger.station.drawing.GapFigure;
 import boreledger.station.job.Ring;
 import boreledger.station.report.Typesetter.Fact;
+import boreledger.station.results.FiledResult;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.GapResult;
 import boreledger.station.results.RingResults.TargetResult;
@@ -25,6 +26,16 @@ final class RingSection {
   private static final String FILING =
       ", a little at a time, measuring in the bore; mind the file and the ring's sharp ends";
 
+  private static final List<Column> PASSES =
+      List.of(
+          Column.numbers("Turns filed", 1.5),
+          Column.numbers("Gap before", 1.5),
+          Column.numbers("Gap after", 1.5),
+          Column.numbers("Opened by", 1.5),
+          Column.words("By", 2.4),
+          Column.words("Noted", 2.6),
+          Column.words("Entry", 2.6));
+
   private final SheetFacts facts;
   private final Typesetter type;
   private final LengthFormat lengths;
@@ -46,11 +57,32 @@ final class RingSection {
     } else {
       pieces.addAll(gauged(results, ring));
     }
+    if (!results.filed().isEmpty()) {
+      pieces.addAll(filed(results));
+    }
     if (!results.cautions().isEmpty()) {
       pieces.add(Piece.space(4));
     }
     Wording.PLAIN.each(results.cautions()).forEach(each -> pieces.addAll(type.caution(each)));
     return pieces;
+  }
+
+  /** The passes with the file that count, whoever filed. */
+  private List<Piece> filed(RingResults results) {
+    int decimals = lengths.coarseDecimals();
+    List<List<String>> rows = new ArrayList<>();
+    for (FiledResult pass : results.filed()) {
+      rows.add(
+          List.of(
+              Integer.toString(pass.turns()),
+              lengths.number(pass.beforeMm(), decimals),
+              lengths.number(pass.afterMm(), decimals),
+              lengths.difference(pass.afterMm() - pass.beforeMm(), decimals),
+              pass.who(),
+              Times.minute(pass.wall()),
+              "No. " + pass.entry() + (pass.sinceGauged() ? "" : ", gauged since")));
+    }
+    return Piece.join(List.of(List.of(Piece.space(4).keepingNext()), type.table(PASSES, rows)));
   }
 
   private String waiting(Ring ring) {

@@ -129,6 +129,11 @@ public final class Comparing {
       cautions.add(
           "The two sessions are of jobs with different names: make sure they are one block.");
     }
+    if (after.session().opened().wall().isBefore(before.session().opened().wall())) {
+      cautions.add(
+          "The session taken as the one after was opened before the other one: what is said to have"
+              + " grown has shrunk, and the other way round.");
+    }
     if (before.session().stintAt(0).blockTempC() == null
         || after.session().stintAt(0).blockTempC() == null) {
       cautions.add("A temperature was not taken: 20 °C is assumed.");

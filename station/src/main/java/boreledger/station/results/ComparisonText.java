@@ -48,11 +48,11 @@ public final class ComparisonText {
             + (change.axis() == null ? "" : " " + change.axis());
     return String.format(
         Locale.ROOT,
-        "  %-28s %9.4f -> %9.4f  %+.4f ± %.4f mm  %s%n",
+        "  %-28s %9.4f -> %9.4f  %s ± %.4f mm  %s%n",
         change.what() + place,
         change.beforeMm(),
         change.afterMm(),
-        change.changeMm(),
+        LengthWords.in("mm").signed(change.changeMm()),
         change.expandedUncertaintyMm(),
         change.state());
   }

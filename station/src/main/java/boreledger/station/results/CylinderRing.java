@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param bore the depths where the perimeter is known; empty when there are none yet
  * @param gaps the gaps read, from the deck down; may be empty
  * @param tilts the ring's depths around the clock; empty unless they were read
+ * @param filed the passes with the file
  */
 record CylinderRing(
     Job job,
@@ -33,6 +34,7 @@ record CylinderRing(
     Optional<BoreProfile> bore,
     List<GapReading> gaps,
     Optional<RingTilts> tilts,
+    List<FiledResult> filed,
     RingGapping gapping) {
 
   RingResults results() {
@@ -46,7 +48,11 @@ record CylinderRing(
             .orElseGet(gapping::unknown);
     RingCautions about = new RingCautions(ring);
     List<Statement> disagreements = about.disagreements(agreements);
-    List<Statement> cautions = new ArrayList<>(disagreements);
+    List<Statement> cautions = new ArrayList<>();
+    if (!gaps.isEmpty()) {
+      FiledPasses.caution(ring, filed).ifPresent(cautions::add);
+    }
+    cautions.addAll(disagreements);
     cautions.addAll(about.tilts(all));
     cautions.addAll(gapped.cautions());
     return new RingResults(
@@ -60,7 +66,8 @@ record CylinderRing(
         gapped.state().word(),
         taperFromGaps(),
         !disagreements.isEmpty() || gapped.attention(),
-        cautions);
+        cautions,
+        filed);
   }
 
   /** The ring in its bore; empty as long as no perimeter is known. */

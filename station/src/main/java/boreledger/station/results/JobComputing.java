@@ -120,6 +120,7 @@ public final class JobComputing {
         stored
             .latest(Measure.RING_DEPTH, ring.name())
             .map(session -> new RingTilts(job, ring, session)),
+        new FiledPasses(stored).of(bore.cylinder(), ring),
         gapping);
   }
 

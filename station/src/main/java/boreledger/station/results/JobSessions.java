@@ -4,6 +4,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.job.Job;
 import boreledger.station.ledger.EntryBody.SessionOpened;
+import boreledger.station.session.FiledPass;
 import boreledger.station.session.StoredSession;
 import boreledger.station.table.Tables;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param gauges the gauge profiles of the sessions that count, by content hash
  * @param jobs the jobs of the sessions that count as they were opened or last amended, by the
  *     sessions' numbers
+ * @param filed the passes with the file that count, whichever session they were noted in
  * @param ledgerHead the ledger's head, in hexadecimal
  */
 public record JobSessions(
@@ -30,6 +32,7 @@ public record JobSessions(
     List<Earlier> earlier,
     Map<String, GaugeProfile> gauges,
     Map<Long, Job> jobs,
+    List<FiledPass> filed,
     String ledgerHead) {
   /** Takes copies of the collections. */
   public JobSessions {
@@ -37,6 +40,7 @@ public record JobSessions(
     earlier = List.copyOf(earlier);
     gauges = Map.copyOf(gauges);
     jobs = Map.copyOf(jobs);
+    filed = List.copyOf(filed);
   }
 
   /**

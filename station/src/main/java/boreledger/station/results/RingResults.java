@@ -16,6 +16,7 @@ import java.util.List;
  * @param state {@code file}, {@code ready}, {@code too-wide} or {@code unknown}
  * @param taperFromGaps the bore's taper by the gap readings alone; null with fewer than two
  * @param attention whether the ring asks a person to look
+ * @param filed the passes with the file, in the order they were noted
  */
 public record RingResults(
     String ring,
@@ -28,11 +29,13 @@ public record RingResults(
     String state,
     TaperResult taperFromGaps,
     boolean attention,
-    List<Statement> cautions) {
+    List<Statement> cautions,
+    List<FiledResult> filed) {
   /** Takes copies of the lists. */
   public RingResults {
     gaps = List.copyOf(gaps);
     cautions = List.copyOf(cautions);
+    filed = List.copyOf(filed);
   }
 
   /**

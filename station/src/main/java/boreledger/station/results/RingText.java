@@ -46,7 +46,19 @@ final class RingText {
           lengths.plain(ring.taperFromGaps().amountMm()),
           lengths.of(ring.taperFromGaps().expandedUncertaintyMm()));
     }
+    ring.filed().forEach(this::filed);
     Wording.PLAIN.each(ring.cautions()).forEach(caution -> lines.line("    Caution: %s", caution));
+  }
+
+  private void filed(FiledResult pass) {
+    lines.line(
+        "    filed %d turns: %s to %s by %s, entry %d%s",
+        pass.turns(),
+        lengths.plain(pass.beforeMm()),
+        lengths.of(pass.afterMm()),
+        pass.who(),
+        pass.entry(),
+        pass.sinceGauged() ? "" : ", gauged since");
   }
 
   private void gap(GapResult gap) {

@@ -48,6 +48,7 @@ public enum Phrase {
   GAP_DISAGREES,
   GAP_DISAGREES_ONE_OF_TWO,
   RING_TILTED,
+  FILED_SINCE_GAUGED,
   GAP_BELOW_SMALLEST,
   TIGHTEST_BEYOND_READINGS,
   ENDS_BUTT_HOT,
@@ -97,7 +98,11 @@ public enum Phrase {
   FIGURE_EXAGGERATED,
   FIGURE_CRANKSHAFT,
   FIGURE_DEEP,
-  FIGURE_NOT_ALL_AXES;
+  FIGURE_NOT_ALL_AXES,
+  FIGURE_BEFORE,
+  FIGURE_AFTER,
+  FIGURE_AXIS_BEFORE,
+  FIGURE_AXIS_AFTER;
 
   /** Its key in the bundles, such as {@code zero.drifted}. */
   String key() {

@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.Document;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.Restored;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.ledger.Ledger;
 import boreledger.station.plan.Position.Bore;
 import boreledger.station.session.SmallJob;
@@ -105,6 +107,54 @@ class CorrectionsAuditTest {
     append(moved(9, new Bore(2, 12, "pin")));
 
     finds("moves entry 9 to no place of the session's plan");
+  }
+
+  @Test
+  void aPassThatWasWithdrawnIsNoFinding() throws Exception {
+    append(pass("top", 5, "0.45"));
+    append(withdrawn(20));
+
+    assertEquals(List.of(), ledger.audit().findings());
+  }
+
+  @Test
+  void aPassOfARingThatTheJobLacksIsAFinding() throws Exception {
+    append(pass("fourth", 5, "0.45"));
+
+    finds("no ring named fourth in this job");
+  }
+
+  @Test
+  void aGapAfterAPassThatNoGapCanHaveIsAFinding() throws Exception {
+    append(pass("top", 5, "45"));
+
+    finds(
+        "the gap after cannot be: gap 45.0000 mm is outside 0.0000 to 5.0000 mm; check the gauge,"
+            + " its unit and its setting");
+  }
+
+  @Test
+  void aWithdrawalOfWhatIsNoPassIsAFinding() throws Exception {
+    append(withdrawn(17));
+
+    finds("withdraws entry 17, no pass of its session that counts");
+  }
+
+  @Test
+  void aSecondWithdrawalIsAFinding() throws Exception {
+    append(pass("top", 5, "0.45"));
+    append(withdrawn(20));
+    append(withdrawn(20));
+
+    finds("withdraws entry 20, no pass of its session that counts");
+  }
+
+  private static Filed pass(String ring, int turns, String afterMm) {
+    return new Filed(16, 1, ring, turns, "0.42", afterMm, LATER, "A. Turner");
+  }
+
+  private static Withdrawn withdrawn(long entry) {
+    return new Withdrawn(16, entry, LATER, "a slip", "A. Turner");
   }
 
   @Test

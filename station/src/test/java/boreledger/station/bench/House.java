@@ -1,11 +1,16 @@
 package boreledger.station.bench;
 
+import boreledger.station.app.EntryWriter;
+import boreledger.station.app.FilingBook;
 import boreledger.station.app.Replay;
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.results.JobResults;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ObjectProperty;
@@ -45,6 +50,12 @@ public final class House {
     Replay.prepare(job, files, null).into(house.ledger(), event -> {});
     house.refresh();
     return house;
+  }
+
+  /** How passes with the file are noted: at one and the same moment. */
+  public FilingBook filing(Path ledger) {
+    Clock clock = Clock.fixed(Instant.parse("2031-05-07T10:00:00Z"), ZoneOffset.UTC);
+    return new FilingBook(ledger, EntryWriter.BY_ITSELF, clock);
   }
 
   /** Computes the results anew. */

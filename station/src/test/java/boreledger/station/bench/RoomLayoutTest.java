@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.TypedValues;
 import boreledger.station.bench.bores.BoresModel;
 import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.gaps.GapsStates;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.start.Lessons;
@@ -60,10 +62,10 @@ class RoomLayoutTest {
         house,
         ignored -> {
           StartModel model = startModel(house);
-          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
-          model.measure().set(Measure.GAP);
+          model.job().open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measuring().measure().set(Measure.GAP);
           model.gauge().practising().set(false);
-          model.blockTemp().set("warm");
+          model.measuring().blockTemp().set("warm");
           model.begin();
           return StartRoom.of(model, house.appearance());
         },
@@ -109,13 +111,23 @@ class RoomLayoutTest {
     fits(house, RoomLayoutTest::gaps, 15);
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void gapsFiledAndSupposedOtherwise(Language language) throws Exception {
+    Text.speak(language);
+    House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
+    fits(house, GapsStates::filedAndSupposed, 25);
+    house.appearance().unit().set(DisplayUnit.IN);
+    fits(house, GapsStates::filedAndSupposed, 25);
+  }
+
   private static Room start(House house) {
     return StartRoom.of(startModel(house), house.appearance());
   }
 
   private static StartModel startModel(House house) {
     return new StartModel(
-        new StationStart(new GaugingDesk(event -> {}, why -> {})),
+        new StationStart(new GaugingDesk(event -> {}, why -> {}), new TypedValues()),
         house.around(),
         new Memory(null),
         "bench",
@@ -129,7 +141,9 @@ class RoomLayoutTest {
   }
 
   private static Room gaps(House house) {
-    GapsModel model = new GapsModel(new Findings(house.around()), house.around(), new Memory(null));
+    GapsModel model =
+        new GapsModel(
+            new Findings(house.around()), house.around(), new Memory(null), house::filing);
     model.cylinder().set(2);
     return GapsRoom.of(model);
   }
@@ -146,7 +160,7 @@ class RoomLayoutTest {
                       scene.getRoot().applyCss();
                       scene.getRoot().layout();
                     }
-                    LayoutCheck checked = LayoutCheck.of(scene);
+                    LayoutCheck checked = LayoutCheck.closely(scene);
                     scene.setRoot(new Pane());
                     return checked;
                   })

@@ -16,6 +16,7 @@ import boreledger.station.job.Engine.Arrangement;
 import boreledger.station.wording.LengthFormat;
 import boreledger.station.wording.Phrase;
 import boreledger.station.wording.Vocabulary;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -42,6 +43,10 @@ class FiguresTest {
                     Arguments.of("three gaps", gaps(lengths, 3)),
                     Arguments.of("ten gaps", gaps(lengths, 10)),
                     Arguments.of("one gap", gaps(lengths, 1)),
+                    Arguments.of("two axes, before and after", change(lengths, 3, "thrust", "pin")),
+                    Arguments.of(
+                        "four axes, before and after", change(lengths, 10, "a", "b", "c", "d")),
+                    Arguments.of("gaps before and after", change(lengths, 1, (String) null)),
                     Arguments.of("a row", block(Arrangement.INLINE, 6)),
                     Arguments.of("a vee", block(Arrangement.VEE, 12)),
                     Arguments.of("a flat block", block(Arrangement.FLAT, 4))));
@@ -95,6 +100,22 @@ class FiguresTest {
         words.containsAll(List.of("thrust axis", "a axis", "pin axis", "b axis")), words::toString);
     List<Dash> dashes = pen.strokes().stream().map(Stroke::dash).distinct().toList();
     assertTrue(dashes.containsAll(Arrays.asList(Dash.values())), dashes::toString);
+  }
+
+  @Test
+  void beforeIsBrokenAndAfterIsWholeSoThatNoColourIsNeeded() {
+    NotedPen pen =
+        drawn(change(new LengthFormat(DisplayUnit.MM), 3, "thrust"), new Area(0, 0, 280, 180));
+
+    List<String> words = pen.words().stream().map(Words::words).toList();
+    assertTrue(words.containsAll(List.of("thrust before", "thrust after")), words::toString);
+    List<Dash> axis =
+        pen.strokes().stream()
+            .filter(stroke -> stroke.role() == Role.FIRST_AXIS)
+            .map(Stroke::dash)
+            .distinct()
+            .toList();
+    assertTrue(axis.containsAll(List.of(Dash.DASHED, Dash.SOLID)), axis::toString);
   }
 
   @Test
@@ -216,5 +237,18 @@ class FiguresTest {
         IntStream.rangeClosed(1, cylinders)
             .mapToObj(i -> new Cylinder(i, states[(i - 1) % states.length], i % 2 == 0))
             .toList());
+  }
+
+  private static ChangeFigure change(LengthFormat lengths, int depths, String... axes) {
+    List<ChangeFigure.Curve> curves = new ArrayList<>();
+    for (int axis = 0; axis < axes.length; axis++) {
+      List<ChangeFigure.ChangePoint> points = new ArrayList<>();
+      for (int i = 0; i < depths; i++) {
+        double beforeMm = 96.02 + 0.002 * axis - 0.001 * i;
+        points.add(new ChangeFigure.ChangePoint(12 + 10.0 * i, beforeMm, beforeMm + 0.01, 0.0043));
+      }
+      curves.add(new ChangeFigure.Curve(axes[axis], points));
+    }
+    return new ChangeFigure(curves, Phrase.FIGURE_DIAMETER, lengths);
   }
 }

@@ -2,6 +2,9 @@ package boreledger.station.keeping;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.BenchFolder;
+import boreledger.station.app.EntryWriter;
+import boreledger.station.app.FilingBook;
+import boreledger.station.app.PassNote;
 import boreledger.station.app.Replay;
 import boreledger.station.app.StoredJobs;
 import boreledger.station.ledger.EntryBody;
@@ -18,6 +21,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -58,6 +62,23 @@ record Shop(Path folder) {
     try (Ledger ledger = Ledger.openOrCreate(file(name))) {
       ledger.append(bodies);
     }
+  }
+
+  /** Notes a pass with the file; answers its entry. */
+  long filed(String name, String beforeMm, String afterMm) throws Exception {
+    PassNote note =
+        new PassNote(
+            null, 1, "top", 5, new BigDecimal(beforeMm), new BigDecimal(afterMm), "A. Turner");
+    return filing(name).note(note).entry();
+  }
+
+  /** Withdraws a pass with the file. */
+  void withdrawn(String name, long entry) throws Exception {
+    filing(name).withdraw(entry, "a slip", "A. Turner");
+  }
+
+  private FilingBook filing(String name) {
+    return new FilingBook(file(name), EntryWriter.BY_ITSELF, NOON);
   }
 
   /** A JSON export of a ledger. */

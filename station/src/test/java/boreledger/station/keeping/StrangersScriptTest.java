@@ -113,6 +113,29 @@ class StrangersScriptTest {
         python(1, "b.db").lines().skip(1).findFirst().orElse(""));
   }
 
+  @Test
+  void passesWithTheFileFollowAndSoDoTheirWithdrawals() throws Exception {
+    long pass = shop.filed("a.db", "0.42", "0.45");
+    shop.withdrawn("a.db", pass);
+    shop.imported("b.db", shop.exported("a.db"));
+
+    python(0, "a.db");
+    python(0, "b.db");
+  }
+
+  @Test
+  void aPassWithAGapThatIsNoPlainDecimalIsFoundAndSoIsAWithdrawalOfNothing() throws Exception {
+    long pass = shop.filed("a.db", "0.42", "0.45");
+    shop.withdrawn("a.db", pass);
+    AuditedLedger a = AuditedLedger.at(shop.file("a.db"));
+
+    a.exchanged(pass, "\"0.42\"", "\".42\"").rechained();
+    assertTrue(python(1, "a.db").contains("entry " + pass + ": is a pass with a gap of .42"));
+
+    a.exchanged(pass + 1, "\"entry\":" + pass, "\"entry\":9").rechained();
+    assertTrue(python(1, "a.db").contains("withdraws no pass of its session that counts"));
+  }
+
   private String head(String name) throws Exception {
     try (LedgerView view = LedgerView.open(shop.file(name))) {
       return view.headHash().toHex();

@@ -80,7 +80,7 @@ class FormatPageTest {
       assertTrue(
           page.contains("| `" + kind.name() + "` | " + keys + " |"), kind.name() + ": " + keys);
     }
-    assertEquals(16, kinds.value().length);
+    assertEquals(18, kinds.value().length);
   }
 
   @Test

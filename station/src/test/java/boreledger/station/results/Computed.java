@@ -33,7 +33,14 @@ record Computed(JobResults results, JsonNode json) {
     JobResults results =
         JobComputing.of(
             new JobSessions(
-                job.job(), SmallJob.tables(), sessions, List.of(), gauges, jobs, "00".repeat(32)));
+                job.job(),
+                SmallJob.tables(),
+                sessions,
+                List.of(),
+                gauges,
+                jobs,
+                List.of(),
+                "00".repeat(32)));
     try {
       return new Computed(results, new ObjectMapper().readTree(AnswerJson.write(results)));
     } catch (JsonProcessingException e) {

@@ -78,7 +78,7 @@ public final class Findings {
   private void find(Workshop workshop, WhatIf supposed) {
     try {
       Optional<JobSessions> sessions = workshop.latestSessions();
-      Finding found = sessions.map(each -> new Finding(each, supposed.of(each))).orElse(null);
+      Finding found = sessions.map(each -> Finding.of(each, supposed)).orElse(null);
       around.screen().execute(() -> show(found, ""));
     } catch (LedgerFault e) {
       around.screen().execute(() -> show(null, e.getMessage()));

@@ -5,12 +5,13 @@ import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** Filing in passes, and feeler leaves for the target. */
@@ -24,28 +25,61 @@ final class FilePane extends ScrollPane {
   }
 
   private static Card filing(FilingBench filing) {
-    TextField turns = new TextField();
-    turns.setId("turns");
-    turns.textProperty().bindBidirectional(filing.turns());
-    TextField gap = new TextField();
-    gap.setId("gap-after");
-    gap.textProperty().bindBidirectional(filing.gapAfter());
-    gap.setOnAction(entered -> filing.addPass());
-    Button add = new Button(Text.GAPS_ADD_PASS.with());
-    add.setId("add-pass");
-    add.setOnAction(pressed -> filing.addPass());
-    Button drop = new Button(Text.GAPS_DROP_PASS.with());
-    drop.setId("drop-pass");
-    drop.setOnAction(pressed -> filing.dropPass());
-    FlowPane buttons = new FlowPane(add, drop);
-    buttons.getStyleClass().add(Styles.CHOICES);
+    Button add = button("add-pass", Text.GAPS_ADD_PASS, filing::addPass);
+    add.disableProperty().bind(filing.busy());
+    Button drop = button("drop-pass", Text.GAPS_DROP_PASS, filing::dropPass);
+    drop.disableProperty()
+        .bind(
+            filing
+                .busy()
+                .or(
+                    Bindings.createBooleanBinding(
+                        () -> filing.page().get() == null || filing.page().get().filed().isEmpty(),
+                        filing.page())));
+    Label advice = Words.label("filing-advice", Styles.VERDICT_TITLE);
+    Label record = Words.label("passes", Styles.MUTED);
+    Label problem = bound("filing-problem", Styles.PROBLEM, filing.problem());
+    problem.managedProperty().bind(problem.textProperty().isNotEmpty());
+    record.managedProperty().bind(record.textProperty().isNotEmpty());
+    Field after = new Field(gapAfter("mm"), typed("gap-after", filing.gapAfter(), filing::addPass));
+    filing
+        .page()
+        .subscribe(
+            page -> {
+              advice.setText(page == null ? "" : page.advice());
+              record.setText(page == null ? "" : String.join("\n", page.record()));
+              after.rename(gapAfter(page == null ? "mm" : page.lengths().symbol()));
+            });
     return new Card(
         Text.GAPS_FILING.with(),
-        bound("filing-advice", Styles.VERDICT_TITLE, filing.advice()),
-        bound("passes", Styles.MUTED, filing.record()),
-        new Field(Text.GAPS_TURNS.with(), turns),
-        new Field(Text.GAPS_GAP_AFTER.with(), gap),
-        buttons);
+        advice,
+        record,
+        new Field(Text.GAPS_TURNS.with(), typed("turns", filing.turns(), filing::addPass)),
+        after,
+        new Field(Text.GAPS_WHO_FILES.with(), typed("filed-by", filing.who(), filing::addPass)),
+        add,
+        problem,
+        new Field(Text.GAPS_WHY_STRUCK.with(), typed("struck-why", filing.why(), filing::dropPass)),
+        drop);
+  }
+
+  private static String gapAfter(String symbol) {
+    return Text.GAPS_GAP_AFTER.with(symbol);
+  }
+
+  private static Button button(String id, Text words, Runnable pressed) {
+    Button button = new Button(words.with());
+    button.setId(id);
+    button.setOnAction(event -> pressed.run());
+    return button;
+  }
+
+  private static TextField typed(String id, StringProperty text, Runnable entered) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.textProperty().bindBidirectional(text);
+    field.setOnAction(event -> entered.run());
+    return field;
   }
 
   private static Card feelers(Feelers feelers) {

@@ -1,52 +1,84 @@
 package boreledger.station.bench.gaps;
 
-import boreledger.calc.filing.Filing;
-import boreledger.calc.filing.FilingAdvice;
-import boreledger.calc.filing.FilingGoal;
-import boreledger.calc.filing.FilingPass;
-import boreledger.calc.input.ImpossibleInput;
-import boreledger.calc.uncertainty.Budget;
-import boreledger.calc.uncertainty.Component;
-import boreledger.calc.uncertainty.Estimate;
+import boreledger.station.app.FilingBook;
+import boreledger.station.app.FilingBook.Kept;
+import boreledger.station.app.PassNote;
+import boreledger.station.bench.look.Surroundings;
+import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
-import boreledger.station.bench.words.Told;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Collectors;
+import boreledger.station.job.DisplayUnit;
+import boreledger.station.job.draft.Kind;
+import boreledger.station.job.draft.Numerals;
+import boreledger.station.job.draft.Typed;
+import boreledger.station.results.FiledResult;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
 /**
- * Filing one ring in passes: how many turns were filed, what the gap was before and after, and what
- * to do next. Gaps here are what the person reads at the bench, in millimetres; the ledger keeps
- * what was gauged.
+ * Filing one ring in passes. What is typed is noted in the ledger, in the background, and shown
+ * when it stands there. Gaps are typed in the unit that is shown, unless they say their own.
  */
 final class FilingBench {
-  // Common practice, no source: what a person reads off feeler leaves, as a standard uncertainty.
-  private static final double READING_UNCERTAINTY_MM = 0.006;
+  private static final String WHO = "filed-by";
+  private static final BigDecimal MM_PER_INCH = new BigDecimal("25.4");
+  // A gap computed from readings has no last digit of its own; a tenth of a micrometre loses none.
+  private static final int GAUGED_DECIMALS = 4;
 
-  private final Map<String, List<FilingPass>> byRing = new HashMap<>();
+  private final Surroundings around;
+  private final Memory memory;
+  private final Function<Path, FilingBook> books;
+  private final Runnable changed;
   private final StringProperty turns = new SimpleStringProperty("");
   private final StringProperty gapAfter = new SimpleStringProperty("");
-  private final ReadOnlyStringWrapper record = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
-  private String ring = "";
-  private Double measuredMm;
-  private Double targetMm;
-  private Double largestMm;
+  private final StringProperty who;
+  private final StringProperty why = new SimpleStringProperty("");
+  private final ReadOnlyObjectWrapper<FilingPage> page = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
-  /** Shows a ring in a cylinder; its gap and target are null when not known. */
-  void show(String newRing, Double newMeasuredMm, Double newTargetMm, Double newLargestMm) {
-    ring = newRing;
-    measuredMm = newMeasuredMm;
-    targetMm = newTargetMm;
-    largestMm = newLargestMm;
-    refresh();
+  /**
+   * A bench with nothing on it.
+   *
+   * @param books how passes are noted in a ledger
+   * @param changed told when the ledger has something new
+   */
+  FilingBench(
+      Surroundings around, Memory memory, Function<Path, FilingBook> books, Runnable changed) {
+    this.around = around;
+    this.memory = memory;
+    this.books = books;
+    this.changed = changed;
+    who = new SimpleStringProperty(memory.get(WHO).orElse(""));
+  }
+
+  /** Shows a ring in a cylinder; null for none. */
+  void show(FilingPage shown) {
+    FilingPage before = page.get();
+    boolean other =
+        before == null
+            || shown == null
+            || !before.ring().equals(shown.ring())
+            || before.cylinder() != shown.cylinder();
+    if (other) {
+      problem.set("");
+    }
+    page.set(shown);
+  }
+
+  /** What is shown; null while there is no ring. */
+  ReadOnlyObjectProperty<FilingPage> page() {
+    return page.getReadOnlyProperty();
   }
 
   /** How many turns were filed, as typed. */
@@ -59,106 +91,127 @@ final class FilingBench {
     return gapAfter;
   }
 
-  /** The passes so far, a line each. */
-  ReadOnlyStringProperty record() {
-    return record.getReadOnlyProperty();
+  /** Who files, as typed. */
+  StringProperty who() {
+    return who;
   }
 
-  /** What to do next, in words. */
-  ReadOnlyStringProperty advice() {
-    return advice.getReadOnlyProperty();
+  /** Why the last pass is struck, as typed. */
+  StringProperty why() {
+    return why;
   }
 
-  /** Takes what was typed as a pass; what is wrong with it is told. */
+  /** Whether something is being written just now. */
+  ReadOnlyBooleanProperty busy() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** What stands in the way, in words; empty when nothing is known. */
+  ReadOnlyStringProperty problem() {
+    return problem.getReadOnlyProperty();
+  }
+
+  /** Notes what was typed as a pass; what stands in the way is told. */
   void addPass() {
-    Double nowMm = gapNowMm();
-    if (nowMm == null) {
+    FilingPage shown = page.get();
+    if (busy.get() || shown == null) {
       return;
     }
-    try {
-      int filed = Integer.parseInt(turns.get().strip());
-      double afterMm = Double.parseDouble(gapAfter.get().strip().replace(',', '.'));
-      passes().add(new FilingPass(filed, nowMm, afterMm));
-      turns.set("");
-      gapAfter.set("");
-      refresh();
-    } catch (NumberFormatException e) {
-      advice.set(Text.GAPS_PASS_WRONG.with());
-    } catch (ImpossibleInput e) {
-      advice.set(Told.recorded(e.getMessage()));
+    Typed filed = Numerals.read(Kind.COUNT, turns.get());
+    Typed read = Numerals.read(Kind.LENGTH, gapAfter.get());
+    if (!shown.canBeFiled()) {
+      problem.set(Text.GAPS_NO_GAP_YET.with());
+    } else if (filed.numbers().isEmpty() || read.numbers().isEmpty()) {
+      problem.set(Text.GAPS_PASS_WRONG.with(example(shown)));
+    } else if (who.get().isBlank()) {
+      problem.set(Text.LEDGER_NEEDS_WHO.with());
+    } else {
+      note(shown, filed.numbers().get(0), read);
     }
   }
 
-  /** Takes the last pass out again. */
+  /** Strikes the last pass; it stays in the ledger. */
   void dropPass() {
-    if (!passes().isEmpty()) {
-      passes().remove(passes().size() - 1);
-      refresh();
-    }
-  }
-
-  private List<FilingPass> passes() {
-    return byRing.computeIfAbsent(ring, name -> new ArrayList<>());
-  }
-
-  private Double gapNowMm() {
-    List<FilingPass> passes = passes();
-    if (passes.isEmpty()) {
-      return measuredMm;
-    }
-    return passes.get(passes.size() - 1).afterMm();
-  }
-
-  private void refresh() {
-    record.set(
-        passes().stream()
-            .map(
-                pass ->
-                    Text.GAPS_PASS.with(
-                        Integer.toString(pass.turns()),
-                        millimetres(pass.beforeMm()),
-                        millimetres(pass.afterMm())))
-            .collect(Collectors.joining("\n")));
-    Double nowMm = gapNowMm();
-    if (targetMm == null || nowMm == null) {
-      advice.set(targetMm == null ? Text.GAPS_NOT_FILED.with() : Text.GAPS_NO_GAP_YET.with());
+    FiledResult last = page.get() == null ? null : page.get().lastFiled();
+    if (busy.get() || last == null) {
       return;
     }
+    String reason = why.get();
+    String person = who.get();
+    if (reason.isBlank()) {
+      problem.set(Text.GAPS_NEEDS_WHY.with());
+    } else if (person.isBlank()) {
+      problem.set(Text.LEDGER_NEEDS_WHO.with());
+    } else {
+      FilingBook book = books.apply(around.workshop().get().ledger());
+      write(() -> book.withdraw(last.entry(), reason, person), why);
+    }
+  }
+
+  private void note(FilingPage shown, BigDecimal filed, Typed read) {
     try {
-      advice.set(words(next(nowMm), nowMm));
-    } catch (ImpossibleInput e) {
-      advice.set(Told.recorded(e.getMessage()));
+      PassNote pass =
+          new PassNote(
+              shown.job(),
+              shown.cylinder(),
+              shown.ring(),
+              filed.intValueExact(),
+              before(shown),
+              afterMm(shown, read),
+              who.get());
+      FilingBook book = books.apply(around.workshop().get().ledger());
+      write(() -> book.note(pass), turns, gapAfter);
+    } catch (ArithmeticException e) {
+      problem.set(Text.GAPS_PASS_WRONG.with(example(shown)));
     }
   }
 
-  private FilingAdvice next(double nowMm) {
-    Estimate gap =
-        new Estimate(nowMm, Budget.of(Component.typeB("gap reading", READING_UNCERTAINTY_MM)));
-    return new Filing(gap, READING_UNCERTAINTY_MM, passes(), FilingGoal.of(targetMm, largestMm))
-        .next();
+  /** A number that says no unit is in the unit that is shown. */
+  private static BigDecimal afterMm(FilingPage shown, Typed read) {
+    BigDecimal number = read.numbers().get(0);
+    boolean inches = shown.lengths().unit() == DisplayUnit.IN && !read.hasUnit();
+    return inches ? number.multiply(MM_PER_INCH).stripTrailingZeros() : number;
   }
 
-  private String words(FilingAdvice next, double nowMm) {
-    String left = millimetres(targetMm - nowMm);
-    if (next instanceof FilingAdvice.NextPass pass) {
-      return Text.GAPS_NEXT_PASS.with(
-          left, Integer.toString(pass.turns()), millimetres(pass.expectedGapMm()));
-    } else if (next instanceof FilingAdvice.HalfTheRemainder half) {
-      return Text.GAPS_HALF.with(
-          left, Integer.toString(half.turns()), millimetres(half.expectedGapMm()));
-    } else if (next instanceof FilingAdvice.OneTurnTooMuch) {
-      return Text.GAPS_ONE_TURN_TOO_MUCH.with(left);
-    } else if (next instanceof FilingAdvice.NothingRemoved) {
-      return Text.GAPS_NOTHING_REMOVED.with();
-    } else if (next instanceof FilingAdvice.FileALittleAndMeasure) {
-      return Text.GAPS_FILE_A_LITTLE.with(left);
+  private static BigDecimal before(FilingPage shown) {
+    BigDecimal now = BigDecimal.valueOf(shown.gapNowMm());
+    boolean asRead = shown.lastFiled() != null && shown.lastFiled().sinceGauged();
+    return asRead ? now : now.setScale(GAUGED_DECIMALS, RoundingMode.HALF_UP);
+  }
+
+  private static String example(FilingPage shown) {
+    return shown.lengths().unit() == DisplayUnit.IN ? "0.0165" : "0.415";
+  }
+
+  private void write(Callable<Kept> work, StringProperty... done) {
+    problem.set("");
+    busy.set(true);
+    memory.put(WHO, who.get().strip());
+    around.background().execute(() -> tell(work, done));
+  }
+
+  private void tell(Callable<Kept> work, StringProperty... done) {
+    String failed = null;
+    try {
+      work.call();
+    } catch (RuntimeException e) {
+      failed = e.toString();
+    } catch (Exception e) {
+      failed = e.getMessage();
     }
-    return next instanceof FilingAdvice.Ready
-        ? Text.GAPS_STOP_READY.with()
-        : Text.GAPS_STOP_TOO_WIDE.with();
+    String why = failed;
+    around.screen().execute(() -> over(why, done));
   }
 
-  private static String millimetres(double mm) {
-    return String.format(Locale.ROOT, "%.3f mm", mm);
+  private void over(String failed, StringProperty... done) {
+    busy.set(false);
+    if (failed != null) {
+      problem.set(failed);
+      return;
+    }
+    for (StringProperty each : done) {
+      each.set("");
+    }
+    changed.run();
   }
 }

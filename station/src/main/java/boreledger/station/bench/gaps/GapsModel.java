@@ -1,11 +1,14 @@
 package boreledger.station.bench.gaps;
 
+import boreledger.station.app.FilingBook;
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.job.Ring;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Function;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -24,11 +27,19 @@ public final class GapsModel {
   private final ObservableList<String> rings = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<GapsPage> page = new ReadOnlyObjectWrapper<>();
   private final Feelers feelers;
-  private final FilingBench filing = new FilingBench();
+  private final FilingBench filing;
+  private final Supposing supposing;
 
-  /** The first ring in the first cylinder of what was found. */
-  public GapsModel(Findings findings, Surroundings around, Memory memory) {
+  /**
+   * The first ring in the first cylinder of what was found.
+   *
+   * @param books how passes with the file are noted in a ledger
+   */
+  public GapsModel(
+      Findings findings, Surroundings around, Memory memory, Function<Path, FilingBook> books) {
     this.findings = findings;
+    this.filing = new FilingBench(around, memory, books, findings::want);
+    this.supposing = new Supposing(findings);
     this.around = around;
     this.feelers = new Feelers(memory);
     findings.latest().subscribe(found -> turn());
@@ -68,10 +79,15 @@ public final class GapsModel {
     return filing;
   }
 
+  Supposing supposing() {
+    return supposing;
+  }
+
   private void turn() {
     Finding found = findings.latest().get();
     if (found == null || found.job().rings().isEmpty()) {
       page.set(null);
+      filing.show(null);
       return;
     }
     List<String> names = found.job().rings().stream().map(Ring::name).toList();
@@ -88,10 +104,6 @@ public final class GapsModel {
     GapsPage now = GapsPage.of(found, ring.get(), shown, around.appearance().unit().get());
     page.set(now);
     feelers.want(now.targetMm());
-    filing.show(
-        ring.get() + "/" + shown,
-        now.tightestMm(),
-        now.targetMm(),
-        found.job().ring(ring.get()).map(Ring::gapMaxMm).orElse(null));
+    filing.show(now.filing());
   }
 }

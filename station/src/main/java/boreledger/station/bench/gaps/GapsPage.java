@@ -27,6 +27,8 @@ import java.util.List;
  * @param agreement how each measured gap goes with its bore, a line each
  * @param choice which ring suits which bore, a line each; empty when nothing can be chosen
  * @param targetMm the wanted gap; null when there is none
+ * @param supposed the hot gap under what is supposed beside that which the job leads to; empty when
+ *     nothing is supposed
  */
 record GapsPage(
     List<Verdict> verdicts,
@@ -37,7 +39,8 @@ record GapsPage(
     List<String> choice,
     List<String> cautions,
     Double targetMm,
-    Double tightestMm) {
+    FilingPage filing,
+    String supposed) {
 
   static GapsPage of(Finding finding, String ringName, int cylinder, DisplayUnit unit) {
     JobResults results = finding.results();
@@ -46,11 +49,7 @@ record GapsPage(
     GapVerdicts words = new GapVerdicts(format, ringName);
     CylinderResults shown = results.cylinders().get(cylinder - 1);
     Ring ring = finding.job().ring(ringName).orElseThrow();
-    RingResults there =
-        shown.rings().stream()
-            .filter(each -> each.ring().equals(ringName))
-            .findFirst()
-            .orElseThrow();
+    RingResults there = ring(results, ringName, cylinder);
     return new GapsPage(
         results.cylinders().stream().map(words::verdict).toList(),
         words.verdict(shown),
@@ -60,7 +59,34 @@ record GapsPage(
         choice(results, ringName, Told.with(format)),
         Told.with(format).each(there.cautions()),
         there.targetMm(),
-        there.tightest() == null ? null : there.tightest().gapMm());
+        new FilingPage(
+            finding.job().name(),
+            cylinder,
+            ringName,
+            there.filed(),
+            there.tightest() == null ? null : there.tightest().gapMm(),
+            there.targetMm(),
+            ring.gapMaxMm(),
+            format),
+        supposed(finding, there, cylinder, format));
+  }
+
+  private static RingResults ring(JobResults results, String name, int cylinder) {
+    return results.cylinders().get(cylinder - 1).rings().stream()
+        .filter(each -> each.ring().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String supposed(
+      Finding finding, RingResults now, int cylinder, LengthFormat format) {
+    TightestResult asItIs = ring(finding.asItIs(), now.ring(), cylinder).tightest();
+    if (finding.results().equals(finding.asItIs()) || now.tightest() == null || asItIs == null) {
+      return "";
+    }
+    return Text.GAPS_HOT_SUPPOSED.with(
+        format.length(now.tightest().hotGapMm(), format.coarseDecimals()),
+        format.length(asItIs.hotGapMm(), format.coarseDecimals()));
   }
 
   private static List<String> facts(RingResults ring, Ring kind, LengthFormat format) {

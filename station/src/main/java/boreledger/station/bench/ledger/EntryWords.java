@@ -10,6 +10,7 @@ import boreledger.station.bench.words.Told;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.Chosen;
+import boreledger.station.ledger.EntryBody.Filed;
 import boreledger.station.ledger.EntryBody.LineBroke;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.OfSession;
@@ -19,7 +20,9 @@ import boreledger.station.ledger.EntryBody.SampleRefused;
 import boreledger.station.ledger.EntryBody.SessionEnded;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import boreledger.station.ledger.EntryBody.Withdrawn;
 import boreledger.station.plan.Position;
+import boreledger.station.session.PassCheck;
 
 /**
  * An entry of a session in words.
@@ -113,7 +116,25 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
     } else if (body instanceof Chosen choice) {
       return Text.LEDGER_CHOOSES.with(place(choice.position()));
     }
-    return body instanceof Amended ? Text.LEDGER_AMENDS.with() : Text.LEDGER_OTHER.with();
+    return body instanceof Amended ? Text.LEDGER_AMENDS.with() : filing(body);
+  }
+
+  private String filing(EntryBody body) {
+    if (body instanceof Filed pass) {
+      return Text.LEDGER_FILED.with(
+          pass.ring(),
+          Integer.toString(pass.cylinder()),
+          Integer.toString(pass.turns()),
+          gap(pass.beforeMm()) + " \u2192 " + gap(pass.afterMm()));
+    }
+    return body instanceof Withdrawn withdrawn
+        ? Text.LEDGER_WITHDRAWN.with(Long.toString(withdrawn.entry()))
+        : Text.LEDGER_OTHER.with();
+  }
+
+  /** A gap that was noted; as it stands there when it is no number. */
+  private String gap(String text) {
+    return PassCheck.gapMm(text).map(lengths::size).orElse(text);
   }
 
   private static String why(EntryBody body) {
@@ -131,6 +152,10 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
       return by(choice.why(), choice.who());
     } else if (body instanceof Amended amended) {
       return by(amended.why(), amended.who());
+    } else if (body instanceof Filed pass) {
+      return pass.who();
+    } else if (body instanceof Withdrawn withdrawn) {
+      return by(withdrawn.why(), withdrawn.who());
     }
     return body instanceof SessionResumed resumed ? resumed.line() : "";
   }

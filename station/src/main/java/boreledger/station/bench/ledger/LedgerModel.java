@@ -32,6 +32,7 @@ public final class LedgerModel {
   private final ReadOnlyObjectWrapper<SessionLine> session = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final SessionModel entries;
+  private final ComparisonModel comparison;
   private final AuditModel audit;
   private final SheetModel sheet;
   private final ExportModel export;
@@ -41,6 +42,7 @@ public final class LedgerModel {
     this.around = around;
     listing = new Asking(around.reading(), around.around().screen(), problem::set);
     entries = new SessionModel(around, problem::set);
+    comparison = new ComparisonModel(around);
     audit = new AuditModel(around);
     sheet = new SheetModel(around);
     export = new ExportModel(around);
@@ -51,6 +53,7 @@ public final class LedgerModel {
   /** Looks at the ledger anew; what was shown stays, as far as it is still there. */
   public void entered() {
     find();
+    comparison.entered();
     if (session.get() != null) {
       entries.show(session.get());
     }
@@ -124,6 +127,11 @@ public final class LedgerModel {
     return entries;
   }
 
+  /** Two sessions held against each other. */
+  public ComparisonModel comparison() {
+    return comparison;
+  }
+
   /** Checking and sealing. */
   public AuditModel audit() {
     return audit;
@@ -144,6 +152,7 @@ public final class LedgerModel {
     more.set(false);
     session.set(null);
     entries.clear();
+    comparison.clear();
     audit.clear();
     sheet.clear();
     export.clear();

@@ -4,6 +4,8 @@ package boreledger.station.bench.ledger;
 public enum LedgerPart {
   /** Sessions and their readings. */
   SESSIONS,
+  /** Two sessions held against each other. */
+  COMPARE,
   /** Checking and sealing. */
   AUDIT,
   /** The build sheet. */

@@ -31,7 +31,7 @@ public final class LedgerRoom {
   /** By which it is gone to. */
   public static final String ID = "ledger";
 
-  private static final double PARTS_EM = 33;
+  private static final double PARTS_EM = 42;
 
   private final LedgerModel model;
   private final SessionsPane sessions;
@@ -73,6 +73,11 @@ public final class LedgerRoom {
     BooleanBinding inSessions = model.part().isEqualTo(LedgerPart.SESSIONS);
     Node book = grown(Showing.when(inSessions.and(inReading.not()), book()));
     Node opened = grown(Showing.when(inSessions.and(inReading), reading));
+    Node compare =
+        grown(
+            Showing.when(
+                model.part().isEqualTo(LedgerPart.COMPARE),
+                new ComparisonPane(model.comparison(), () -> new SessionWords(model.moments()))));
     Node audit =
         grown(
             Showing.when(
@@ -84,6 +89,7 @@ public final class LedgerRoom {
             Showing.words("ledger-problem", model.problem(), Styles.PROBLEM),
             book,
             opened,
+            compare,
             audit,
             sheet);
     view.getStyleClass().add(Styles.ROOM);
@@ -110,6 +116,7 @@ public final class LedgerRoom {
   private HBox head() {
     Map<LedgerPart, String> words = new EnumMap<>(LedgerPart.class);
     words.put(LedgerPart.SESSIONS, Text.LEDGER_PART_SESSIONS.with());
+    words.put(LedgerPart.COMPARE, Text.LEDGER_PART_COMPARE.with());
     words.put(LedgerPart.AUDIT, Text.LEDGER_PART_AUDIT.with());
     words.put(LedgerPart.SHEET, Text.LEDGER_PART_SHEET.with());
     Choice<LedgerPart> parts = new Choice<>(words, model.part());

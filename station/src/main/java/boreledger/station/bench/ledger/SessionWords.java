@@ -30,6 +30,18 @@ record SessionWords(Moments moments) {
         session.gauge(), Long.toString(session.id()), Long.toString(session.entries()));
   }
 
+  /** A session that was chosen to be compared, in one sentence. */
+  String marked(MarkedSession marked) {
+    if (marked == null) {
+      return Text.LEDGER_COMPARE_NOT_YET.with();
+    }
+    return Text.LEDGER_COMPARE_SESSION.with(
+        Long.toString(marked.line().id()),
+        title(marked.line()),
+        when(marked.line()),
+        marked.ledger().getFileName().toString());
+  }
+
   private static String ring(SessionLine session) {
     return session.opened().ring() == null ? "" : session.opened().ring();
   }

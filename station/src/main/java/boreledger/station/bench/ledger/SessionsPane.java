@@ -8,7 +8,6 @@ import boreledger.station.bench.words.Text;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -27,7 +26,7 @@ final class SessionsPane extends VBox {
     list.setId("ledger-sessions");
     list.getStyleClass().add(Styles.LEDGER_LIST);
     list.setAccessibleText(Text.LEDGER_SESSIONS.with());
-    list.setCellFactory(view -> new Cell(new SessionWords(model.moments())));
+    list.setCellFactory(view -> new SessionCell(new SessionWords(model.moments()), session -> ""));
     list.setPlaceholder(none());
     list.getSelectionModel().selectedItemProperty().subscribe(model::choose);
     list.setOnKeyPressed(
@@ -81,34 +80,6 @@ final class SessionsPane extends VBox {
         list.getSelectionModel().clearAndSelect(i);
         return;
       }
-    }
-  }
-
-  private static final class Cell extends ListCell<SessionLine> {
-    private final SessionWords words;
-
-    Cell(SessionWords words) {
-      this.words = words;
-      getStyleClass().add(Styles.LEDGER_ROW);
-      setPrefWidth(0);
-    }
-
-    @Override
-    protected void updateItem(SessionLine session, boolean empty) {
-      super.updateItem(session, empty);
-      setText(null);
-      if (empty || session == null) {
-        setGraphic(null);
-        setAccessibleText(null);
-        return;
-      }
-      String title = words.title(session);
-      setGraphic(
-          new VBox(
-              Wrapped.words(this, title, 0, Styles.LEDGER_WORDS, Styles.LEDGER_STRONG),
-              Wrapped.words(this, words.when(session), 0, Styles.LEDGER_WORDS),
-              Wrapped.words(this, words.with(session), 0, Styles.LEDGER_WORDS)));
-      setAccessibleText(String.join(", ", title, words.when(session), words.with(session)));
     }
   }
 }

@@ -6,6 +6,9 @@ import javafx.scene.layout.VBox;
 
 /** A control with its name over it, which a screen reader says, and a hint beneath. */
 public final class Field extends VBox {
+  private final Label label = Words.label(null, Styles.FIELD_NAME);
+  private final Control control;
+
   /** A named control without a hint. */
   public Field(String name, Control control) {
     this(name, control, null);
@@ -18,10 +21,9 @@ public final class Field extends VBox {
    */
   public Field(String name, Control control, String hint) {
     getStyleClass().add(Styles.FIELD);
-    Label label = Words.label(null, Styles.FIELD_NAME);
-    label.setText(name);
+    this.control = control;
     label.setLabelFor(control);
-    control.setAccessibleText(name);
+    rename(name);
     control.setMaxWidth(Double.MAX_VALUE);
     getChildren().addAll(label, control);
     if (hint != null) {
@@ -29,5 +31,11 @@ public final class Field extends VBox {
       words.setText(hint);
       getChildren().add(words);
     }
+  }
+
+  /** Gives it another name. */
+  public void rename(String name) {
+    label.setText(name);
+    control.setAccessibleText(name);
   }
 }

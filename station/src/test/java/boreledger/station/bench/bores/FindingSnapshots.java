@@ -5,10 +5,12 @@ import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.gaps.GapsStates;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Function;
@@ -47,14 +49,25 @@ class FindingSnapshots {
         "gaps",
         house -> {
           Findings findings = new Findings(house.around());
-          GapsModel model = new GapsModel(findings, house.around(), new Memory(null));
+          GapsModel model =
+              new GapsModel(findings, house.around(), new Memory(null), house::filing);
           model.cylinder().set(2);
           return GapsRoom.of(model);
         });
   }
 
+  @Test
+  void gapsFiledAndSupposedOtherwise() throws Exception {
+    draw("gaps-filed", GapsStates::filedAndSupposed);
+    Text.speak(Language.GERMAN);
+    draw("gaps-filed-de", GapsStates::filedAndSupposed);
+    Text.speak(Language.ENGLISH);
+  }
+
   private void draw(String name, Function<House, Room> make) throws Exception {
-    House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
+    House house =
+        House.gauged(
+            Files.createTempDirectory(folder, name), "bore-rocked", "gap-top", "gap-second");
     House empty = House.empty(folder.resolve("none"));
     Path out = Path.of(System.getProperty("bench.snapshots"));
     WaitForAsyncUtils.asyncFx(

@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.LedgerBook;
 import boreledger.station.app.Standing;
+import boreledger.station.app.Workshop;
 import boreledger.station.bench.RoomPictures;
 import boreledger.station.ledger.Entry;
 import boreledger.station.ledger.EntryBody.TakenBack;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
@@ -88,6 +90,38 @@ class LedgerKeysTest {
     assertTrue(words(robot, "ledger-audit-saying").startsWith("Intact: "));
     tabTo(robot, "ledger-audit-lines");
     assertFalse(model.audit().lines().isEmpty());
+  }
+
+  @Test
+  void twoSessionsAreChosenAndComparedByKeysAlone(FxRobot robot) throws Exception {
+    robot.interact(
+        () -> {
+          try {
+            at.house
+                .around()
+                .workshop()
+                .set(
+                    new Workshop(
+                        LedgerStates.honed(Files.createDirectory(folder.resolve("honed")))
+                            .ledger()));
+          } catch (Exception e) {
+            throw new AssertionError(e);
+          }
+          model.part().set(LedgerPart.COMPARE);
+        });
+    tabTo(robot, "ledger-compare-sessions");
+    robot.type(KeyCode.DIGIT2, KeyCode.DOWN, KeyCode.DIGIT1);
+    assertTrue(words(robot, "ledger-compare-before").contains("No. 7"));
+    String after = words(robot, "ledger-compare-after");
+    assertTrue(after.contains("No. 16"), after);
+
+    robot.type(KeyCode.ENTER);
+    WaitForAsyncUtils.waitForFxEvents();
+
+    assertEquals("ledger-changes", focused());
+    assertTrue(words(robot, "ledger-changes-cautions").contains("torque plate on"));
+    robot.type(KeyCode.ESCAPE);
+    assertEquals("ledger-compare-sessions", focused());
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.House;
 import boreledger.station.bench.LayoutCheck;
 import boreledger.station.bench.RoomPictures;
+import boreledger.station.bench.words.Language;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +17,12 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.IndexedCell;
 import javafx.scene.text.Text;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -61,6 +64,18 @@ class LedgerLayoutTest {
               })
           .get();
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"comparing", "comparing-nothing", "compared", "compared-gaps"})
+  void comparingFitsInGermanToo(String state) throws Exception {
+    boreledger.station.bench.words.Text.speak(Language.GERMAN);
+    everythingFits(state);
+  }
+
+  @AfterEach
+  void speakEnglish() {
+    boreledger.station.bench.words.Text.speak(Language.ENGLISH);
   }
 
   private static void check(Scene scene, String where) {

@@ -1,11 +1,15 @@
 package boreledger.station.bench.ledger;
 
 import boreledger.drivers.capture.Measure;
+import boreledger.station.app.BenchFolder;
 import boreledger.station.app.EntryLine;
+import boreledger.station.app.Replay;
 import boreledger.station.app.Standing;
 import boreledger.station.bench.House;
+import boreledger.station.session.SmallJob;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The states of the room that are drawn and measured. */
@@ -28,6 +32,11 @@ final class LedgerStates {
     ALL.put("refused-sample", LedgerStates::refusedSample);
     ALL.put("refused-correction", LedgerStates::refusedCorrection);
     ALL.put("restorable", LedgerStates::restorable);
+    ALL.put("comparing", LedgerStates::comparing);
+    ALL.put("comparing-nothing", LedgerStates::comparingNothing);
+    ALL.put("compared", LedgerStates::compared);
+    ALL.put("compared-profiles", LedgerStates::comparedProfiles);
+    ALL.put("compared-gaps", LedgerStates::comparedGaps);
     ALL.put("audit", LedgerStates::audit);
     ALL.put("auditing", LedgerStates::auditing);
     ALL.put("sheet", LedgerStates::sheet);
@@ -105,6 +114,79 @@ final class LedgerStates {
     model.entries().correction().who().set("A. Turner");
     model.entries().correction().correct();
     return model;
+  }
+
+  private static LedgerModel comparing(Path folder) throws Exception {
+    LedgerModel model = sessions(folder);
+    model.part().set(LedgerPart.COMPARE);
+    ComparisonModel comparison = model.comparison();
+    comparison.entered();
+    comparison.markBefore(comparison.sessions().get(0));
+    comparison.markAfter(comparison.sessions().get(1));
+    comparison.compare();
+    return model;
+  }
+
+  private static LedgerModel comparingNothing(Path folder) {
+    LedgerModel model = new LedgerHouse(House.empty(folder)).model();
+    model.part().set(LedgerPart.COMPARE);
+    model.comparison().compare();
+    return model;
+  }
+
+  private static LedgerModel compared(Path folder) throws Exception {
+    LedgerModel model = new LedgerHouse(honed(folder)).model();
+    compare(model);
+    model.comparison().cylinder().set(1);
+    return model;
+  }
+
+  private static LedgerModel comparedProfiles(Path folder) throws Exception {
+    LedgerModel model = new LedgerHouse(House.gauged(folder, "bore-press", "bore-rocked")).model();
+    compare(model);
+    model.comparison().cylinder().set(2);
+    return model;
+  }
+
+  private static LedgerModel comparedGaps(Path folder) throws Exception {
+    House house = House.empty(folder);
+    BenchFolder bench = new BenchFolder(folder);
+    for (List<String> gaps : List.of(BenchFolder.GAPS, List.of("0.450", "0.430"))) {
+      Replay.prepare(bench.job(), List.of(bench.gaps(gaps)), null)
+          .into(house.ledger(), event -> {});
+    }
+    LedgerModel model = new LedgerHouse(house).model();
+    compare(model);
+    return model;
+  }
+
+  /** Compares the two sessions of a room, the older one as the one before. */
+  private static void compare(LedgerModel model) {
+    model.part().set(LedgerPart.COMPARE);
+    ComparisonModel comparison = model.comparison();
+    comparison.entered();
+    comparison.markBefore(comparison.sessions().get(1));
+    comparison.markAfter(comparison.sessions().get(0));
+    comparison.compare();
+  }
+
+  /**
+   * The small engine's bores as they were, bare, and 0.010 mm larger with a torque plate on and one
+   * depth less.
+   */
+  static House honed(Path folder) throws Exception {
+    House house = House.empty(folder);
+    BenchFolder bench = new BenchFolder(folder);
+    String condition = "cte_per_k = 11.0e-6\ncondition = ";
+    SmallJob bare = SmallJob.standard().with("cte_per_k = 11.0e-6", condition + "\"bare\"");
+    SmallJob plate =
+        SmallJob.atOneDepth().with("cte_per_k = 11.0e-6", condition + "\"torque-plate\"");
+    Replay.prepare(bench.job(bare), List.of(bench.bores(BenchFolder.BORES)), null)
+        .into(house.ledger(), event -> {});
+    List<String> larger = List.of("+0.000", "+0.038", "+0.022", "+0.000");
+    Replay.prepare(bench.job(plate), List.of(bench.bores(larger)), null)
+        .into(house.ledger(), event -> {});
+    return house;
   }
 
   private static LedgerModel audit(Path folder) throws Exception {

@@ -189,6 +189,7 @@ class VerdictsTest {
             state,
             null,
             false,
+            List.of(),
             List.of());
     return new GapVerdicts(MM, "top").verdict(new CylinderResults(2, readBore(), List.of(ring)));
   }
