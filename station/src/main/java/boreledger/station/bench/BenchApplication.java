@@ -154,7 +154,7 @@ public final class BenchApplication extends Application {
         BenchRoom.of(model),
         BoresRoom.of(new BoresModel(findings, around)),
         GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook)),
-        LedgerRoom.of(around, model::askForResults, desk::isBusy));
+        LedgerRoom.of(around, model::askForResults, desk::isBusy, desk));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

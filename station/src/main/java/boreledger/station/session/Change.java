@@ -46,8 +46,13 @@ public record Change(double fromTS, Double settingTempC, Double blockTempC, Docu
         && (job == null || Objects.equals(job.sha256(), session.job()));
   }
 
+  /** Whether anybody gauges at such a temperature, in degrees Celsius. */
+  public static boolean isPossible(double tempC) {
+    return tempC >= COLDEST_C && tempC <= WARMEST_C;
+  }
+
   private static void refuseUnlessATemperature(String whose, Double tempC) throws NotPossible {
-    if (tempC != null && !(tempC >= COLDEST_C && tempC <= WARMEST_C)) {
+    if (tempC != null && !isPossible(tempC)) {
       throw new NotPossible(
           "the "
               + whose
