@@ -55,7 +55,8 @@ class AboutModelTest {
     assertEquals("setting ring 21.5 \u00b0C, block 24 \u00b0C", fact("In force"));
     String told = fact("Amended, entry ");
     assertTrue(told.contains("to 21.5 \u00b0C; block from "), told);
-    assertTrue(told.contains("Why: the thermometer read wrong. Who: A. Turner, 2031-05-07 10:00"), told);
+    assertTrue(
+        told.contains("Why: the thermometer read wrong. Who: A. Turner, 2031-05-07 10:00"), told);
     assertEquals("", about.settingTemp().get());
     assertEquals("A. Turner", about.reason().who().get());
     assertEquals(1, at.changed);
