@@ -2,6 +2,7 @@ package boreledger.station.results;
 
 import boreledger.station.results.SessionComparison.Change;
 import boreledger.station.results.SessionComparison.Side;
+import boreledger.station.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,7 +28,9 @@ public final class ComparisonText {
     }
     places(text, "Only before: ", comparison.onlyBefore());
     places(text, "Only after: ", comparison.onlyAfter());
-    comparison.cautions().forEach(caution -> text.append("Caution: ").append(caution).append('\n'));
+    Wording.PLAIN
+        .each(comparison.cautions())
+        .forEach(caution -> text.append("Caution: ").append(caution).append('\n'));
     return text.toString();
   }
 
