@@ -6,6 +6,7 @@ import boreledger.calc.uncertainty.Estimate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -28,8 +29,10 @@ public record BoreProfile(List<BoreSection> sections) {
       if (sections.get(i).depthMm() <= sections.get(i - 1).depthMm()) {
         throw new ImpossibleInput(
             String.format(
+                Locale.ROOT,
                 "section at %s mm is not deeper than the one before at %s mm",
-                sections.get(i).depthMm(), sections.get(i - 1).depthMm()));
+                sections.get(i).depthMm(),
+                sections.get(i - 1).depthMm()));
       }
     }
   }

@@ -4,6 +4,7 @@ import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.input.Require;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -25,8 +26,10 @@ public record ZeroLine(List<ZeroCheck> checks) {
       if (checks.get(i).tS() <= checks.get(i - 1).tS()) {
         throw new ImpossibleInput(
             String.format(
+                Locale.ROOT,
                 "check on the setting at %s s is not later than the one before at %s s",
-                checks.get(i).tS(), checks.get(i - 1).tS()));
+                checks.get(i).tS(),
+                checks.get(i - 1).tS()));
       }
     }
   }

@@ -2,6 +2,7 @@ package boreledger.drivers.decoder;
 
 import boreledger.drivers.line.Bytes;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** A frame's payload as text. */
 final class AsciiText {
@@ -14,7 +15,8 @@ final class AsciiText {
     }
     for (int i = 0; i < payload.size(); i++) {
       if (payload.at(i) > 127) {
-        throw new Unreadable(String.format("byte %d is %02x, not ASCII", i + 1, payload.at(i)));
+        throw new Unreadable(
+            String.format(Locale.ROOT, "byte %d is %02x, not ASCII", i + 1, payload.at(i)));
       }
     }
     return new String(payload.toArray(), StandardCharsets.US_ASCII);

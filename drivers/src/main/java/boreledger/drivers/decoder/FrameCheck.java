@@ -40,7 +40,7 @@ final class FrameCheck {
     StringBuilder hex = new StringBuilder();
     for (int i = 0; i < count; i++) {
       int place = spec.byteOrder() == ByteOrder.BIG_ENDIAN ? count - 1 - i : i;
-      hex.append(String.format("%02x", check >>> (8 * place) & 0xFF));
+      hex.append(String.format(Locale.ROOT, "%02x", check >>> (8 * place) & 0xFF));
     }
     return hex.toString();
   }

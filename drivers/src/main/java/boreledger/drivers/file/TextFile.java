@@ -11,6 +11,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /**
  * A UTF-8 text file, read completely.
@@ -64,7 +65,7 @@ public record TextFile(Path path, String text) {
       String before = out.toString();
       int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
       int column = before.length() - before.lastIndexOf('\n');
-      String found = String.format("byte %02x is not UTF-8", content[in.position()]);
+      String found = String.format(Locale.ROOT, "byte %02x is not UTF-8", content[in.position()]);
       throw FileProblem.at(file, line, column, found + ", expected UTF-8 text");
     }
     return out.toString();

@@ -52,7 +52,10 @@ public final class Gauge {
       return events;
     }
     accept(framer.feed(event), events);
-    if (event instanceof LineEvent.Quiet) {
+    if (event instanceof LineEvent.Spoilt spoilt) {
+      picks(rule.quiet(spoilt.tS()), events);
+      accept(new Rejected(spoilt.tS(), spoilt.bytes(), spoilt.why()), events);
+    } else if (event instanceof LineEvent.Quiet) {
       picks(rule.quiet(event.tS()), events);
     }
     return events;

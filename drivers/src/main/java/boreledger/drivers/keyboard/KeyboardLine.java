@@ -22,6 +22,8 @@ import java.util.function.DoubleSupplier;
  * </ul>
  */
 public final class KeyboardLine implements Line {
+  private static final String IN_PIECES = "came in pieces; press again";
+
   private final Bytes ending;
   private final DoubleSupplier clockS;
   private final BlockingQueue<LineEvent> events = new LinkedBlockingQueue<>();
@@ -47,6 +49,11 @@ public final class KeyboardLine implements Line {
   /** Brings characters after which no Enter came, or not yet: by themselves they are no value. */
   public void unfinished(String text) {
     add(bytes(text));
+  }
+
+  /** Brings a value that came in pieces: it is told of, and never read. */
+  public synchronized void inPieces(String text) {
+    events.add(new LineEvent.Spoilt(clockS.getAsDouble(), bytes(text), IN_PIECES));
   }
 
   /** Says that nothing more will be typed. */

@@ -2,6 +2,7 @@ package boreledger.drivers.learn;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -36,7 +37,7 @@ final class TextShape {
     StringBuilder literal = new StringBuilder();
     for (char c : text.toCharArray()) {
       if (c < ' ' || c > '~' || c == '\'') {
-        literal.append(String.format("\\x%02x", (int) c));
+        literal.append(String.format(Locale.ROOT, "\\x%02x", (int) c));
       } else {
         literal.append("\\^$.|?*+()[]{}".indexOf(c) >= 0 ? "\\" : "").append(c);
       }

@@ -18,6 +18,13 @@ public sealed interface LineEvent {
   /** Bytes arrived; a chunk is cut wherever the wire happened to pause and means nothing itself. */
   record Chunk(double tS, Bytes bytes) implements LineEvent {}
 
+  /**
+   * Bytes arrived of which is known that they are no value, whatever a decoder would read in them.
+   *
+   * @param why one plain clause for a person
+   */
+  record Spoilt(double tS, Bytes bytes, String why) implements LineEvent {}
+
   /** Nothing arrived for the time waited. */
   record Quiet(double tS) implements LineEvent {}
 

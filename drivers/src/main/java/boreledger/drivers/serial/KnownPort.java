@@ -2,6 +2,7 @@ package boreledger.drivers.serial;
 
 import boreledger.drivers.line.LineFault;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -123,6 +124,7 @@ final class KnownPort {
   private static String words(PortIdentity device) {
     String number = device.serialNumber();
     return String.format(
+        Locale.ROOT,
         "%s (%04x:%04x, %s)",
         device.description(),
         device.vendorId(),

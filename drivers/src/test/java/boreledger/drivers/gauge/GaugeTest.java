@@ -68,6 +68,15 @@ class GaugeTest {
   }
 
   @Test
+  void spoiltBytesAreBadThoughTheyReadAsAValue() throws Exception {
+    Gauge gauge = new Gauge(profile("press"), null);
+    Bytes bytes = chunk(1, "+0.012\n").bytes();
+    assertEquals(
+        List.of("bad came in pieces"),
+        words(gauge.feed(new LineEvent.Spoilt(1, bytes, "came in pieces"))));
+  }
+
+  @Test
   void damageAndRejectedFramesAreBadAndTheNextFrameIsRead() throws Exception {
     Gauge gauge = new Gauge(profile("press"), null);
     String tooLong = "9".repeat(70);

@@ -56,6 +56,15 @@ class KeyboardLineTest {
   }
 
   @Test
+  void valueInPiecesIsToldOfAsSpoilt() {
+    nowS = 2;
+    line.inPieces("-12.345");
+    assertEquals(
+        new LineEvent.Spoilt(2, ascii("-12.345"), "came in pieces; press again"),
+        line.read(TIMEOUT));
+  }
+
+  @Test
   void endComesAfterEverythingThatWasTyped() {
     line.typed("1");
     line.end();

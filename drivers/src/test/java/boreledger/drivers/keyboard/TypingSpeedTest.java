@@ -112,6 +112,81 @@ class TypingSpeedTest {
     assertEquals(Optional.empty(), speed.pause(2));
   }
 
+  private List<String> pieces() {
+    return known.stream()
+        .filter(Keystrokes.Pieces.class::isInstance)
+        .map(each -> ((Keystrokes.Pieces) each).whole())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.06, 0.5, 0.95})
+  void valueHeldUpOnceIsRefusedWholeWhereverItWasHeldUp(double stallS) {
+    String sent = "-12.345\n";
+    for (int cut = 1; cut < sent.length(); cut++) {
+      known.clear();
+      nowS += 5;
+      type(sent.substring(0, cut), GAUGE_S);
+      press(sent.charAt(cut), stallS);
+      type(sent.substring(cut + 1), GAUGE_S);
+      assertEquals(List.of(), values(), "held up after " + cut);
+      assertEquals(List.of("-12.345"), pieces(), "held up after " + cut);
+    }
+  }
+
+  @Test
+  void valueHeldUpTwiceIsNoValueWhereverItWasHeldUp() {
+    String sent = "-12.345\n";
+    int tried = 0;
+    for (int cut = 1; cut < sent.length(); cut++) {
+      for (int second = cut + 1; second < sent.length(); second++) {
+        nowS += 5;
+        type(sent.substring(0, cut), GAUGE_S);
+        press(sent.charAt(cut), 0.9);
+        type(sent.substring(cut + 1, second), GAUGE_S);
+        press(sent.charAt(second), 0.9);
+        type(sent.substring(second + 1), GAUGE_S);
+        tried++;
+      }
+    }
+    assertEquals(21, tried);
+    assertEquals(List.of(), values());
+    assertEquals(21, pieces().size() + piecesOfAPerson());
+  }
+
+  /** Runs of fewer than three characters each, which a person's are. */
+  private long piecesOfAPerson() {
+    return known.stream()
+        .filter(each -> each instanceof Keystrokes.Typed && each.text().endsWith("\n"))
+        .count();
+  }
+
+  @Test
+  void valueAfterAnotherThatWasHeldUpIsAValue() {
+    type("0.4", GAUGE_S);
+    press('5', 0.3);
+    type("1\n", GAUGE_S);
+    type("0.462\n", GAUGE_S);
+    assertEquals(List.of("0.451"), pieces());
+    assertEquals(List.of("0.462"), values());
+  }
+
+  @Test
+  void valueLongAfterCharactersOfANumberIsAValue() {
+    type("12.5", PERSON_S);
+    press('0', 1.1);
+    type(".451\n", GAUGE_S);
+    assertEquals(List.of("0.451"), values());
+    assertEquals("12.5", typed());
+  }
+
+  @Test
+  void numberAPersonTypesSlowlyIsTheirs() {
+    type("12.5\n", 0.06);
+    assertEquals(List.of(), pieces());
+    assertEquals("12.5\n", typed());
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void personAndGaugeInTurnsAreToldApartAndNothingIsLost(long seed) {
@@ -121,16 +196,20 @@ class TypingSpeedTest {
     for (int i = 0; i < 400; i++) {
       if (random.nextBoolean()) {
         String value = String.format(Locale.ROOT, "%+.3f", 2 * random.nextGaussian());
-        press(value.charAt(0), 0.2);
+        // A person who typed digits without Enter waits; sooner, the two could be one value.
+        press(value.charAt(0), 1.2);
         for (char character : (value.substring(1) + "\r").toCharArray()) {
           press(character, 0.008 + 0.03 * random.nextDouble());
         }
         sent.add(value);
       } else {
+        double beforeS = 0;
         for (int k = random.nextInt(12); k >= 0; k--) {
           char character = "abc 0123456789.,\n".charAt(random.nextInt(17));
           // Gaps as of a fast typist; the shortest are a roll over two keys.
-          press(character, Math.max(0.03, 0.12 + 0.03 * random.nextGaussian()));
+          double leastS = beforeS < 0.06 ? 0.06 : 0.03;
+          beforeS = Math.max(leastS, 0.12 + 0.03 * random.nextGaussian());
+          press(character, beforeS);
           written.append(character);
         }
       }

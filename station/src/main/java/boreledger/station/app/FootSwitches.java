@@ -4,13 +4,13 @@ import boreledger.drivers.footswitch.FootSwitch;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.Wish;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /**
  * The foot switches of a gauging, one line for each port. They are opened before anything is
@@ -20,7 +20,6 @@ public final class FootSwitches implements AutoCloseable {
   private static final String OPTION = "--switch";
 
   private final Map<Line, Map<String, Pedal.Action>> lines = new LinkedHashMap<>();
-  private final List<FootSwitch> listening = new ArrayList<>();
 
   private FootSwitches() {}
 
@@ -39,13 +38,12 @@ public final class FootSwitches implements AutoCloseable {
   public static FootSwitches open(List<Pedal> pedals, Set<String> gauges)
       throws UsageProblem, LineFault {
     Map<String, Map<String, Pedal.Action>> ports = ports(pedals, gauges);
-    long startNs = System.nanoTime();
+    DoubleSupplier clockS = LineClock.fromNow();
     FootSwitches switches = new FootSwitches();
     boolean ready = false;
     try {
       for (Map.Entry<String, Map<String, Pedal.Action>> each : ports.entrySet()) {
-        Line line =
-            PortSource.switchLine(each.getKey(), OPTION, () -> (System.nanoTime() - startNs) / 1e9);
+        Line line = PortSource.switchLine(each.getKey(), OPTION, clockS);
         switches.lines.put(line, each.getValue());
       }
       ready = true;
@@ -66,17 +64,14 @@ public final class FootSwitches implements AutoCloseable {
   public void start(Consumer<Wish> wishes, Consumer<String> notices) {
     lines.forEach(
         (line, actions) -> {
-          FootSwitch foot =
-              new FootSwitch(line, text -> pressed(line, actions, text, wishes, notices), notices);
-          listening.add(foot);
-          foot.start();
+          Consumer<String> pressed = text -> pressed(line, actions, text, wishes, notices);
+          new FootSwitch(line, pressed, notices).start();
         });
   }
 
   @Override
   public void close() {
     lines.keySet().forEach(Line::close);
-    listening.forEach(FootSwitch::close);
   }
 
   private static void pressed(

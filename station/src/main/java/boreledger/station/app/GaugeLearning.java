@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleSupplier;
 
 /**
  * What was learned of a gauge that showed known values.
@@ -76,13 +77,10 @@ public record GaugeLearning(
       throws UsageProblem, LineFault {
     refuseIfThere(out);
     List<ShownValue> shown = ShownValues.read(shows, unit);
-    long startNs = System.nanoTime();
+    DoubleSupplier clockS = LineClock.fromNow();
     PortLearner learner =
         new PortLearner(
-            settings -> SerialLine.open(port, settings, () -> (System.nanoTime() - startNs) / 1e9),
-            prompt,
-            shown,
-            PATIENCE);
+            settings -> SerialLine.open(port, settings, clockS), prompt, shown, PATIENCE);
     return of(learner.learn(), out);
   }
 

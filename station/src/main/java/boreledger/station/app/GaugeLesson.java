@@ -26,7 +26,10 @@ public interface GaugeLesson extends AutoCloseable {
   /** Gives the port's setting up for the next one; does nothing for a recording. */
   void tryNext();
 
-  /** Ends it; a port is free again when this returns. */
+  /**
+   * Ends it; a port is free again when this returns, or, when it was just being opened, as soon as
+   * it is open.
+   */
   @Override
   void close();
 

@@ -20,7 +20,6 @@ import java.util.function.Consumer;
  */
 public final class GaugeTrial implements AutoCloseable {
   private static final Duration READ_TIMEOUT = Duration.ofMillis(200);
-  private static final double NANOS_PER_S = 1e9;
 
   private final Line line;
   private final Gauge gauge;
@@ -44,7 +43,7 @@ public final class GaugeTrial implements AutoCloseable {
   }
 
   /**
-   * Opens the line of a gauge.
+   * Opens the line of a gauge; one that types is heard on this program's standard input.
    *
    * @param gauge a profile's file, or the name of a built-in one
    * @throws LineFault if the port cannot be opened
@@ -52,9 +51,21 @@ public final class GaugeTrial implements AutoCloseable {
    */
   public static GaugeTrial open(Path gauge, String port)
       throws FileProblem, LineFault, UsageProblem {
+    return open(gauge, port, Typing.STANDARD_INPUT);
+  }
+
+  /**
+   * Opens the line of a gauge.
+   *
+   * @param gauge a profile's file, or the name of a built-in one
+   * @param typing where the values come from that a gauge types
+   * @throws LineFault if the port cannot be opened
+   * @throws UsageProblem if a network address cannot be one
+   */
+  public static GaugeTrial open(Path gauge, String port, Typing typing)
+      throws FileProblem, LineFault, UsageProblem {
     GaugeProfile profile = GaugeFiles.named(gauge);
-    long startedNs = System.nanoTime();
-    Line line = PortSource.open(port, profile, () -> (System.nanoTime() - startedNs) / NANOS_PER_S);
+    Line line = PortSource.open(port, profile, typing, LineClock.fromNow());
     return new GaugeTrial(line, new Gauge(profile, null));
   }
 

@@ -156,6 +156,10 @@ public final class GaugingDesk implements EntryWriter {
     } catch (LedgerFault | LineFault | FileProblem | UsageProblem e) {
       failed.accept(e.getMessage());
       throw e;
+    } catch (RuntimeException e) {
+      // Nobody may ask for the results before the window is closed.
+      failed.accept("gauging was given up, " + e + "; start again to go on with it");
+      throw e;
     }
   }
 }

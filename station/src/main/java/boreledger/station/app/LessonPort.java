@@ -16,12 +16,9 @@ import java.util.function.DoubleSupplier;
  * @param learner a learner that tries its settings
  */
 record LessonPort(PortOpener opener, StepLearner learner) {
-  private static final double NANOS_PER_S = 1e9;
-
   /** The port of a path or an address. A serial device server sets its serial side itself. */
   static LessonPort of(String port) throws UsageProblem {
-    long startNs = System.nanoTime();
-    DoubleSupplier clockS = () -> (System.nanoTime() - startNs) / NANOS_PER_S;
+    DoubleSupplier clockS = LineClock.fromNow();
     if (port.startsWith(TcpAddress.SCHEME)) {
       TcpAddress address = PortSource.address(port, "--port");
       return new LessonPort(

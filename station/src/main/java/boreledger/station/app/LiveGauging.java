@@ -29,14 +29,20 @@ public final class LiveGauging implements AutoCloseable {
   /** Reads the files, looks for unfinished sessions, and opens the lines. */
   public static LiveGauging prepare(LiveRequest request)
       throws FileProblem, UsageProblem, LineFault, LedgerFault {
+    return prepare(request, Typing.STANDARD_INPUT);
+  }
+
+  /** The same with the values of a gauge that types from elsewhere. */
+  public static LiveGauging prepare(LiveRequest request, Typing typing)
+      throws FileProblem, UsageProblem, LineFault, LedgerFault {
     Tables tables = Tables.inForce();
     Job job = new JobFiles(tables).read(request.job());
     LiveGauging gauging = new LiveGauging(request);
     boolean ready = false;
     try {
-      gauging.lines.add(LiveLine.open(request, job, tables, "--measure"));
+      gauging.lines.add(LiveLine.open(request, typing, job, tables, "--measure"));
       for (LiveRequest also : request.alsoAsked()) {
-        gauging.lines.add(LiveLine.open(also, job, tables, "--also"));
+        gauging.lines.add(LiveLine.open(also, typing, job, tables, "--also"));
       }
       ready = true;
     } finally {

@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -40,9 +41,9 @@ record LiveLine(
    *
    * @param asker the option that says what is measured, for messages
    */
-  static LiveLine open(LiveRequest request, Job job, Tables tables, String asker)
+  static LiveLine open(LiveRequest request, Typing typing, Job job, Tables tables, String asker)
       throws FileProblem, UsageProblem, LineFault, LedgerFault {
-    LiveSource source = LiveSource.of(request, job);
+    LiveSource source = LiveSource.of(request, typing, job);
     SessionStart start =
         new SessionStart(
             job,
@@ -123,9 +124,11 @@ record LiveLine(
     if (changed != null) {
       throw new UsageProblem(
           String.format(
+              Locale.ROOT,
               "session %d is unfinished and %s has changed since it was opened; go on with the old"
                   + " one, or open a new session with --new",
-              session.id(), changed));
+              session.id(),
+              changed));
     }
   }
 }

@@ -11,11 +11,12 @@ import java.util.function.Consumer;
 /** Where the bytes of a live session come from, before it is opened. */
 interface LiveSource {
   /** What a request chose, its files read. */
-  static LiveSource of(LiveRequest request, Job job) throws FileProblem, UsageProblem {
+  static LiveSource of(LiveRequest request, Typing typing, Job job)
+      throws FileProblem, UsageProblem {
     if (request.listening() instanceof LiveChoice.Practice practice) {
       return new PracticeSource(request, practice, job);
     }
-    return new PortSource((LiveChoice.Gauge) request.listening());
+    return new PortSource((LiveChoice.Gauge) request.listening(), typing);
   }
 
   /** The gauge's profile. */

@@ -94,6 +94,10 @@ final class PortLesson implements GaugeLesson {
       if (!isClosed()) {
         told.accept(new LessonEvent.Broke(e.getMessage()));
       }
+    } catch (RuntimeException e) {
+      // Nobody waits for this thread: untold, the lesson would seem to go on for ever.
+      told.accept(new LessonEvent.Broke("the lesson was given up, " + e));
+      throw e;
     }
   }
 

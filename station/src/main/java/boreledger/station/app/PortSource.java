@@ -2,7 +2,6 @@ package boreledger.station.app;
 
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.keyboard.KeyboardLine;
-import boreledger.drivers.keyboard.TypedLines;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.Line;
 import boreledger.drivers.line.LineFault;
@@ -17,7 +16,7 @@ import boreledger.station.gauging.GaugingEvent;
 import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 
-/** A gauge on a serial or network port, or one that types into this program's standard input. */
+/** A gauge on a serial or network port, or one that types. */
 final class PortSource implements LiveSource {
   private static final String KEYBOARD = "keyboard";
   private static final Bytes NEW_LINE = Bytes.ofHex("0a");
@@ -27,13 +26,15 @@ final class PortSource implements LiveSource {
   private final boolean waits;
   private final TcpAddress network;
   private final boolean typed;
+  private final Typing typing;
 
-  PortSource(LiveChoice.Gauge choice) throws FileProblem, UsageProblem {
+  PortSource(LiveChoice.Gauge choice, Typing typing) throws FileProblem, UsageProblem {
     gauge = GaugeFiles.named(choice.gauge());
     port = choice.port();
     waits = choice.waits();
     network = port.startsWith(TcpAddress.SCHEME) ? address(port, "--port") : null;
     typed = port.equals(KEYBOARD);
+    this.typing = typing;
   }
 
   @Override
@@ -57,7 +58,7 @@ final class PortSource implements LiveSource {
   @Override
   public Line open(SittingClock clock) throws LineFault {
     if (typed) {
-      return keyboard(gauge, clock::nowTS);
+      return keyboard(gauge, clock::nowTS, typing);
     } else if (!waits) {
       return once(port, network, gauge, clock::nowTS);
     }
@@ -71,10 +72,10 @@ final class PortSource implements LiveSource {
    *
    * @throws UsageProblem if a network address cannot be one
    */
-  static Line open(String port, GaugeProfile gauge, DoubleSupplier clockS)
+  static Line open(String port, GaugeProfile gauge, Typing typing, DoubleSupplier clockS)
       throws LineFault, UsageProblem {
     if (port.equals(KEYBOARD)) {
-      return keyboard(gauge, clockS);
+      return keyboard(gauge, clockS, typing);
     }
     TcpAddress network = port.startsWith(TcpAddress.SCHEME) ? address(port, "--port") : null;
     return once(port, network, gauge, clockS);
@@ -89,7 +90,7 @@ final class PortSource implements LiveSource {
   static Line switchLine(String port, String option, DoubleSupplier clockS)
       throws LineFault, UsageProblem {
     if (port.equals(KEYBOARD)) {
-      return typed(NEW_LINE, clockS);
+      return typed(NEW_LINE, clockS, Typing.STANDARD_INPUT);
     }
     return port.startsWith(TcpAddress.SCHEME)
         ? TcpLine.lasting(address(port, option), clockS)
@@ -117,13 +118,13 @@ final class PortSource implements LiveSource {
     }
   }
 
-  private static Line keyboard(GaugeProfile gauge, DoubleSupplier clockS) {
-    return typed(ending(gauge.frame()), clockS);
+  private static Line keyboard(GaugeProfile gauge, DoubleSupplier clockS, Typing typing) {
+    return typed(ending(gauge.frame()), clockS, typing);
   }
 
-  private static Line typed(Bytes ending, DoubleSupplier clockS) {
+  private static Line typed(Bytes ending, DoubleSupplier clockS, Typing typing) {
     KeyboardLine line = new KeyboardLine(ending, clockS);
-    new TypedLines(System.in, line).start();
+    typing.into(line);
     return line;
   }
 

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -36,6 +37,7 @@ public record Sealing(Path ledger, String name, KeyFile keyFile, char[] passphra
     /** The same in words. */
     public String words() {
       return String.format(
+          Locale.ROOT,
           "Sealed up to entry %d by %s; the seal is entry %d and stands in %s.%n"
               + "Keep that file where the ledger is not. As a line:%n%s%n"
               + "Key: %s, in %s%s.",

@@ -110,6 +110,7 @@ public final class AuditText {
 
   private static String corrected(CorrectedEntry corrected) {
     return String.format(
+        Locale.ROOT,
         "Corrected: %s By entry %d: %s (%s%s).",
         corrected.what(),
         corrected.entry(),
@@ -126,6 +127,7 @@ public final class AuditText {
     ThenAndNow first = report.otherwiseNow().get(0);
     text.append(
         String.format(
+            Locale.ROOT,
             "%nOther rules then, so %d figures would come out otherwise now. Nobody altered them."
                 + "%n  program %s: %s%n  program %s: %s%n",
             report.otherwiseNowInAll(),

@@ -21,6 +21,7 @@ import boreledger.station.session.PassCheck;
 import boreledger.station.session.StoredSession.Amendment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Checks corrections: that each is of something that stands, and could be said. */
@@ -116,8 +117,11 @@ final class CorrectionsAudit {
     if (wrong.isEmpty()) {
       String what =
           String.format(
+              Locale.ROOT,
               "Entry %d was moved from %s to %s.",
-              moved.entry(), from.words(), moved.position().words());
+              moved.entry(),
+              from.words(),
+              moved.position().words());
       keep(seq, moved.entry(), what, moved.why(), moved.who(), moved);
     }
     return wrong;

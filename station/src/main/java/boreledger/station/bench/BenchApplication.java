@@ -8,6 +8,7 @@ import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.ledger.LedgerRoom;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
@@ -16,18 +17,18 @@ import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.memory.RememberedLook;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
-import boreledger.station.bench.model.HeldAnswers;
 import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.tone.SineTones;
 import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.voice.SystemVoice;
+import boreledger.station.bench.window.LazyRoom;
 import boreledger.station.bench.window.StationWindow;
+import boreledger.station.bench.window.TypedKeys;
 import boreledger.station.bench.words.Text;
-import boreledger.station.gauging.Wish;
+import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
-import boreledger.station.session.Outcome;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
@@ -104,15 +105,16 @@ public final class BenchApplication extends Application {
     Text.speak(appearance.language().get());
     model =
         new BenchModel(
-            new BenchServices(this::results, new Answers(), tones, voice),
+            new BenchServices(this::results, wish -> desk.wish(wish), tones, voice),
             screen,
             background,
-            () -> System.nanoTime() / NANOS_PER_S);
+            BenchApplication::nowS);
     look.rememberUnder("voice", model.spokenProperty());
-    desk = new GaugingDesk(wiring.watcher().andThen(model::accept), model::fail);
+    desk = new GaugingDesk(wiring.watcher().andThen(this::happened), this::failed);
     wiring.opened().accept(desk);
     appearance.unit().subscribe(model::showIn);
     window = new StationWindow(model, rooms(), appearance, stage);
+    new TypedKeys(stage, wiring.typed(), BenchApplication::nowS);
     look.restore(stage, BenchApplication::canBeSeen);
     stage.setOnHiding(hiding -> look.keep(appearance, stage));
     window.show();
@@ -131,12 +133,29 @@ public final class BenchApplication extends Application {
     remember();
   }
 
+  private void happened(GaugingEvent event) {
+    if (event instanceof GaugingEvent.Over) {
+      wiring.typed().end();
+    }
+    model.accept(event);
+  }
+
+  private void failed(String why) {
+    wiring.typed().end();
+    model.fail(why);
+  }
+
+  private static double nowS() {
+    return System.nanoTime() / NANOS_PER_S;
+  }
+
   private List<Room> rooms() {
     ObjectProperty<Workshop> workshop = new SimpleObjectProperty<>(wiring.workshop());
     workshop.subscribe(
         now -> {
           asked.set(now);
-          model.askForResults();
+          // Later: what computes them would keep the first window waiting.
+          screen.execute(model::askForResults);
         });
     Surroundings around =
         new Surroundings(
@@ -147,14 +166,31 @@ public final class BenchApplication extends Application {
             screen,
             room -> window.go(room));
     StartModel start =
-        new StartModel(new StationStart(desk), around, memory, BenchRoom.ID, wiring.practicePace());
+        new StartModel(
+            new StationStart(desk, wiring.typed()),
+            around,
+            memory,
+            BenchRoom.ID,
+            wiring.practicePace());
     Findings findings = new Findings(around);
     return List.of(
         StartRoom.of(start, appearance),
-        BenchRoom.of(model),
-        BoresRoom.of(new BoresModel(findings, around)),
-        GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook)),
-        LedgerRoom.of(around, model::askForResults, desk::isBusy, desk));
+        LazyRoom.of(
+            BenchRoom.ID,
+            Text.ROOM_BENCH.with(),
+            () -> BenchRoom.of(model, new KeyChoices(memory))),
+        LazyRoom.of(
+            BoresRoom.ID,
+            Text.ROOM_BORES.with(),
+            () -> BoresRoom.of(new BoresModel(findings, around))),
+        LazyRoom.of(
+            GapsRoom.ID,
+            Text.ROOM_GAPS.with(),
+            () -> GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook))),
+        LazyRoom.of(
+            LedgerRoom.ID,
+            Text.LEDGER_ROOM.with(),
+            () -> LedgerRoom.of(around, model::askForResults, desk::isBusy, desk)));
   }
 
   private Optional<JobResults> results() throws LedgerFault {
@@ -183,18 +219,5 @@ public final class BenchApplication extends Application {
     Thread thread = new Thread(task, "bench results");
     thread.setDaemon(true);
     return thread;
-  }
-
-  /** Tells the desk what a person answers. */
-  private final class Answers implements HeldAnswers {
-    @Override
-    public void confirm(Outcome.Held held) {
-      desk.wish(new Wish.Confirm(held, Wish.By.BENCH));
-    }
-
-    @Override
-    public void leave(Outcome.Held held) {
-      // It stands in the ledger as a refused sample already, and its position still waits.
-    }
   }
 }

@@ -12,6 +12,7 @@ import boreledger.station.app.GaugingDesk;
 import boreledger.station.app.LessonEvent;
 import boreledger.station.app.LiveGauging;
 import boreledger.station.app.LiveRequest;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.bench.start.StartServices;
 import boreledger.station.bench.words.Text;
@@ -26,9 +27,11 @@ import java.util.function.Consumer;
 /** What the room to start in asks of the program. */
 final class StationStart implements StartServices {
   private final GaugingDesk desk;
+  private final TypedValues typed;
 
-  StationStart(GaugingDesk desk) {
+  StationStart(GaugingDesk desk, TypedValues typed) {
     this.desk = desk;
+    this.typed = typed;
   }
 
   @Override
@@ -52,7 +55,7 @@ final class StationStart implements StartServices {
       throw new UsageProblem(Text.START_BUSY.with());
     }
     Folders.makeFor(request.ledger());
-    LiveGauging gauging = LiveGauging.prepare(request);
+    LiveGauging gauging = LiveGauging.prepare(request, typed);
     boolean begun =
         desk.begin(
             play -> {
@@ -62,6 +65,7 @@ final class StationStart implements StartServices {
             });
     if (!begun) {
       gauging.close();
+      typed.end();
       throw new UsageProblem(Text.START_BUSY.with());
     }
   }
@@ -88,15 +92,18 @@ final class StationStart implements StartServices {
 
   @Override
   public Runnable listen(Path gauge, String port, Consumer<String> heard) throws Exception {
-    GaugeTrial trial = GaugeTrial.open(gauge, port);
+    GaugeTrial trial = GaugeTrial.open(gauge, port, typed);
     Thread thread = new Thread(() -> listen(trial, heard), "gauge trial");
     thread.setDaemon(true);
     thread.start();
-    return trial::close;
+    return () -> {
+      trial.close();
+      typed.end();
+    };
   }
 
   private static void listen(GaugeTrial trial, Consumer<String> heard) {
-    try {
+    try (trial) {
       trial.listen(each -> heard.accept(words(each)));
     } catch (LineFault e) {
       heard.accept(e.getMessage());

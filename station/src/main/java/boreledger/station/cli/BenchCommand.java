@@ -3,6 +3,7 @@ package boreledger.station.cli;
 import boreledger.station.app.Folders;
 import boreledger.station.app.FootSwitches;
 import boreledger.station.app.LiveGauging;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.ResultsText;
@@ -46,14 +47,15 @@ final class BenchCommand implements Callable<Integer> {
     if (live.isSilent()) {
       Path usual = ledger == null ? Folders.practiceLedger() : ledger;
       try (FootSwitches switches = live.footSwitches()) {
-        return told(Window.show(usual, null, lines, switches));
+        return told(Window.show(usual, null, new TypedValues(), lines, switches));
       }
     }
     Path file = ledger(sample);
-    try (LiveGauging gauging = LiveGauging.prepare(live.request(file));
+    TypedValues typed = new TypedValues();
+    try (LiveGauging gauging = LiveGauging.prepare(live.request(file), typed);
         FootSwitches switches = live.footSwitches()) {
       answer.tell("ledger " + file);
-      return told(Window.show(file, gauging::run, lines, switches));
+      return told(Window.show(file, gauging::run, typed, lines, switches));
     }
   }
 

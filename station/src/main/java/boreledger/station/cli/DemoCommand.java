@@ -4,6 +4,7 @@ import boreledger.drivers.capture.Pace;
 import boreledger.station.app.Demo;
 import boreledger.station.app.FootSwitches;
 import boreledger.station.app.Play;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.ResultsText;
@@ -61,6 +62,7 @@ final class DemoCommand implements Callable<Integer> {
             ? Window.show(
                     demo.ledgerFile(),
                     play -> demo.play(() -> Pace.times(speed), play),
+                    new TypedValues(),
                     lines,
                     FootSwitches.none())
                 .orElseThrow()

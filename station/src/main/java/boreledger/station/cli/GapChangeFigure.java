@@ -45,8 +45,10 @@ final class GapChangeFigure implements Callable<Integer> {
     if (fromMm.size() != toMm.size()) {
       throw new ImpossibleInput(
           String.format(
+              Locale.ROOT,
               "--from has %d diameters and --to has %d, expected one for each axis in both",
-              fromMm.size(), toMm.size()));
+              fromMm.size(),
+              toMm.size()));
     }
     double fromPerimeterMm = SectionShape.through(fromMm).perimeterMm();
     double toPerimeterMm = SectionShape.through(toMm).perimeterMm();

@@ -4,6 +4,7 @@ import boreledger.drivers.serial.PortIdentity;
 import boreledger.drivers.serial.SerialPorts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -42,7 +43,7 @@ final class PortsCommand implements Callable<Integer> {
     facts.add(port.description());
     if (port.vendorId() != null && port.productId() != null) {
       // Four hexadecimal digits each, as the system's own list of USB devices gives them.
-      facts.add(String.format("USB %04x:%04x", port.vendorId(), port.productId()));
+      facts.add(String.format(Locale.ROOT, "USB %04x:%04x", port.vendorId(), port.productId()));
     }
     if (port.serialNumber() != null) {
       facts.add("serial number " + port.serialNumber());
@@ -50,6 +51,6 @@ final class PortsCommand implements Callable<Integer> {
     if (port.location() != null) {
       facts.add("at " + port.location());
     }
-    return String.format("%-16s  %s", port.path(), String.join(", ", facts));
+    return String.format(Locale.ROOT, "%-16s  %s", port.path(), String.join(", ", facts));
   }
 }

@@ -53,6 +53,7 @@ final class ProgressLines implements Consumer<GaugingEvent> {
   private void began(Began began) {
     tell(
         String.format(
+            Locale.ROOT,
             "%s session %d of %s: %s, from %s",
             began.resumed() ? "resumed" : "opened",
             began.session(),
@@ -131,8 +132,11 @@ final class ProgressLines implements Consumer<GaugingEvent> {
     } else if (over.progress().next() != null) {
       tell(
           String.format(
+              Locale.ROOT,
               "unfinished: %d of %d positions, next %s",
-              over.progress().done(), over.progress().planned(), over.progress().next().words()));
+              over.progress().done(),
+              over.progress().planned(),
+              over.progress().next().words()));
     }
   }
 

@@ -9,6 +9,7 @@ import boreledger.station.ledger.LedgerFault;
 import boreledger.station.report.Paper;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,6 +75,7 @@ final class ReportCommand implements Callable<Integer> {
 
   private static String words(ReportAnswer report) {
     return String.format(
+        Locale.ROOT,
         "%s: build sheet of %s, %d pages, %d cautions%s",
         report.file(),
         report.job(),

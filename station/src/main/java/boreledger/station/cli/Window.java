@@ -2,6 +2,7 @@ package boreledger.station.cli;
 
 import boreledger.station.app.FootSwitches;
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.Workshop;
 import boreledger.station.bench.BenchApplication;
 import boreledger.station.bench.BenchWiring;
@@ -29,13 +30,18 @@ final class Window {
    *
    * @param ledger the ledger that it shows
    * @param first what is gauged at once; null for nothing
+   * @param typed takes what a gauge types into the window
    * @param watcher told everything that the window is told
    * @param switches heard as long as the window is open
    * @return what was gauged last; empty when nothing was
    * @throws Exception what the last gauging failed with
    */
   static Optional<JobResults> show(
-      Path ledger, GaugingDesk.Work first, Consumer<GaugingEvent> watcher, FootSwitches switches)
+      Path ledger,
+      GaugingDesk.Work first,
+      TypedValues typed,
+      Consumer<GaugingEvent> watcher,
+      FootSwitches switches)
       throws Exception {
     AtomicReference<GaugingDesk> opened = new AtomicReference<>();
     Consumer<GaugingDesk> hears =
@@ -43,7 +49,7 @@ final class Window {
           opened.set(desk);
           switches.start(desk::wish, desk::notice);
         };
-    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, 1, watcher, hears));
+    BenchApplication.show(new BenchWiring(new Workshop(ledger), first, 1, typed, watcher, hears));
     return opened.get().lastResults();
   }
 }

@@ -86,8 +86,11 @@ public record BoreProfileFigure(
                         each.diameterMm() + each.expandedUncertaintyMm()))
             .toList();
     Range span =
-        Range.of(edgesMm, LEAST_SPAN_MM)
-            .reaching(marks.stream().map(ValueMark::mm).toList(), WIDEST_FOR_LIMITS)
+        Range.of(
+                edgesMm,
+                marks.stream().map(ValueMark::mm).toList(),
+                LEAST_SPAN_MM,
+                WIDEST_FOR_LIMITS)
             .widened(0.05);
     double deepestMm =
         cylinder.bore().positions().stream().mapToDouble(PositionResult::depthMm).max().orElse(1);

@@ -108,9 +108,8 @@ public record GapFigure(
     if (tightest != null) {
       valuesMm.add(tightest.gapMm());
     }
-    return Range.of(valuesMm, LEAST_SPAN_MM)
-        .reaching(marks.stream().map(ValueMark::mm).toList(), WIDEST_FOR_LIMITS)
-        .widened(0.06);
+    List<Double> marksMm = marks.stream().map(ValueMark::mm).toList();
+    return Range.of(valuesMm, marksMm, LEAST_SPAN_MM, WIDEST_FOR_LIMITS).widened(0.06);
   }
 
   private void expected(Pen pen, DepthChart chart, double size) {

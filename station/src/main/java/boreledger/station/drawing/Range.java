@@ -18,12 +18,17 @@ record Range(double low, double high) {
   }
 
   /**
-   * The span with those marks that do not lie so far away that nothing could be told apart any
-   * more.
+   * The span of some values, with those marks that do not lie so far away that nothing could be
+   * told apart any more; of the marks alone while there are no values.
    *
-   * @param times how wide it may become, in times of what it is
+   * @param least how wide it is made at least, about its middle; above zero
+   * @param times how wide it may become for the marks, in times of what the values want
    */
-  Range reaching(List<Double> marks, double times) {
+  static Range of(Collection<Double> values, List<Double> marks, double least, double times) {
+    return values.isEmpty() ? of(marks, least) : of(values, least).reaching(marks, times);
+  }
+
+  private Range reaching(List<Double> marks, double times) {
     double limit = (times - 1) * (high - low);
     double newLow = low;
     double newHigh = high;

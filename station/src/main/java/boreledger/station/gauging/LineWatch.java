@@ -11,6 +11,7 @@ import boreledger.station.session.Outcome;
 import boreledger.station.session.Session;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -95,9 +96,11 @@ final class LineWatch {
 
   private static String changed(LengthUnit from, LengthUnit to) {
     return String.format(
+        Locale.ROOT,
         "the gauge went from %s to %s in the middle of the session; check that its setting still"
             + " holds",
-        from.symbol(), to.symbol());
+        from.symbol(),
+        to.symbol());
   }
 
   private static boolean isUnintelligible(Rejected rejected) {

@@ -14,6 +14,7 @@ import boreledger.station.ledger.LedgerView;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Brings the entries of another ledger's export into a ledger, bodies and hashes as they are. The
@@ -52,13 +53,20 @@ public record Import(Path file, String who, Clock clock) {
         return "Nothing new: all " + entries + " entries of ledger " + ledger + " are here.";
       }
       String words =
-          "Imported %d entries of ledger %s with %d sessions and %d readings, from entry %d on."
-              .formatted(added, ledger, sessions, readings, opening);
+          String.format(
+              Locale.ROOT,
+              "Imported %d entries of ledger %s with %d sessions and %d readings, from entry %d on.",
+              added,
+              ledger,
+              sessions,
+              readings,
+              opening);
       return fromOthers == 0
           ? words
           : words
-              + " %d of them it has from other ledgers: import those ledgers' own exports to read them."
-                  .formatted(fromOthers);
+              + " "
+              + fromOthers
+              + " of them it has from other ledgers: import those ledgers' own exports to read them.";
     }
   }
 

@@ -1,6 +1,7 @@
 package boreledger.station.session;
 
 import boreledger.drivers.decoder.Rejected;
+import boreledger.drivers.decoder.Sample;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.PickSpec;
@@ -33,6 +34,10 @@ public final class Session {
   private static final String PUSHED_IN = "pressed with the plunger pushed in";
   private static final String GAUGED_AGAIN = "gauged again";
 
+  /** Why a value is refused that may belong to the position before a turn. */
+  static final String BEGUN_BEFORE =
+      "begun before another position was turned to: lift the gauge out and gauge again";
+
   private final Ledger ledger;
   private final SessionStart start;
   private final SessionEntries says;
@@ -41,6 +46,7 @@ public final class Session {
   private final Waiting waiting;
   private Long setting;
   private LastTaken last;
+  private double turnedTS = Double.NEGATIVE_INFINITY;
 
   /**
    * The reading that can be taken back, or that was just taken back.
@@ -176,9 +182,17 @@ public final class Session {
    * air it takes the last reading of this sitting back, and the next time restores it; with the
    * plunger pushed in it skips the present position. Where there is nothing to take back or to skip
    * to, and at the setting ring, such a value is held like any other far value.
+   *
+   * <p>What a gauge began before a person turned to another position, by taking back, skipping or
+   * going there, is refused: it was rocked or held still where the gauge stood then. A press has no
+   * such beginning.
    */
   public Outcome offerLive(PickEvent event) throws LedgerFault {
     boolean press = start.gauge().pick() instanceof PickSpec.Press;
+    if (!press && event instanceof PickEvent.Picked picked && firstTS(picked) < turnedTS) {
+      return refuse(
+          picked.tS(), SessionEntries.raw(picked.samples()), picked.valueMm(), BEGUN_BEFORE);
+    }
     if (press && event instanceof PickEvent.Picked picked) {
       double valueMm = picked.valueMm();
       if (last != null && plausible.isFreeAir(valueMm)) {
@@ -228,6 +242,7 @@ public final class Session {
     boolean waits = waiting.holds(position);
     if (!next().equals(Optional.of(position))) {
       ledger.append(says.chosen(position, Prompt.said(tS, why)));
+      turnedTS = tS;
       if (waits) {
         waiting.turnTo(position);
       } else {
@@ -307,6 +322,7 @@ public final class Session {
   private Outcome takeBack(Prompt prompt) throws LedgerFault {
     ledger.append(says.takenBack(last.entry(), prompt));
     waiting.takenBack(last.position());
+    turnedTS = prompt.tS();
     setting = last.setting();
     last = last.turned();
     return new Outcome.TakenBack(last.entry(), last.position(), last.valueMm());
@@ -314,6 +330,7 @@ public final class Session {
 
   private Outcome restore(Prompt prompt) throws LedgerFault {
     ledger.append(says.restored(last.entry(), prompt));
+    turnedTS = prompt.tS();
     stands(last.entry(), last.position());
     last = last.turned();
     return new Outcome.Restored(last.entry(), last.position(), last.valueMm(), next().orElse(null));
@@ -323,8 +340,13 @@ public final class Session {
     Position skipped = next().orElseThrow();
     Position then = waiting.afterNext().orElseThrow();
     ledger.append(says.chosen(then, prompt));
+    turnedTS = prompt.tS();
     waiting.turnTo(then);
     return new Outcome.Skipped(skipped, then);
+  }
+
+  private static double firstTS(PickEvent.Picked picked) {
+    return picked.samples().stream().mapToDouble(Sample::tS).min().orElse(picked.tS());
   }
 
   private void stands(long entry, Position position) {

@@ -1,6 +1,7 @@
 package boreledger.station.bench;
 
 import boreledger.station.app.Play;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.Workshop;
 import boreledger.station.gauging.Ending;
 import boreledger.station.ledger.LedgerFault;
@@ -36,6 +37,7 @@ public final class BenchDriver {
             new Workshop(ledger),
             driver::playAndClose,
             1,
+            new TypedValues(),
             event -> {},
             desk -> System.out.println("opened")));
     driver.run.close();

@@ -9,6 +9,7 @@ import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
 import boreledger.station.bench.gaps.GapsModel;
 import boreledger.station.bench.gaps.GapsRoom;
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
@@ -219,7 +220,7 @@ class GermanWindowTest {
   private static Set<String> words(BenchModel model) throws Exception {
     return WaitForAsyncUtils.asyncFx(
             () -> {
-              Room room = BenchRoom.of(model);
+              Room room = BenchRoom.of(model, new KeyChoices(new Memory(null)));
               return words(
                   new StationScene(model, List.of(room), new Appearance(), WIDE[0], WIDE[1]));
             })

@@ -1,6 +1,7 @@
 package boreledger.station.bench;
 
 import boreledger.station.app.Replay;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.Workshop;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,7 +41,8 @@ public final class LanguageDriver {
     Thread person = new Thread(() -> look(pressesG), "person");
     person.setDaemon(true);
     person.start();
-    BenchApplication.show(new BenchWiring(new Workshop(ledger), null, 1, event -> {}, desk -> {}));
+    BenchApplication.show(
+        new BenchWiring(new Workshop(ledger), null, 1, new TypedValues(), event -> {}, desk -> {}));
   }
 
   private static void gauge(Path ledger) throws Exception {

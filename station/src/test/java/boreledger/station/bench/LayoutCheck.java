@@ -29,9 +29,7 @@ public record LayoutCheck(List<String> faults, int words) {
     List<String> faults = new ArrayList<>();
     int words = 0;
     for (Node node : visible(scene.getRoot())) {
-      if (node instanceof Labeled labeled
-          && labeled.getText() != null
-          && !labeled.getText().isEmpty()) {
+      if (node instanceof Labeled labeled && hasWords(labeled)) {
         words++;
         cutOff(labeled, faults);
       }
@@ -41,6 +39,18 @@ public record LayoutCheck(List<String> faults, int words) {
       }
     }
     return new LayoutCheck(List.copyOf(faults), words);
+  }
+
+  /** The same, and looks for words that stick out of their pane. */
+  public static LayoutCheck closely(Scene scene) {
+    LayoutCheck found = of(scene);
+    List<String> faults = new ArrayList<>(found.faults());
+    for (Node node : visible(scene.getRoot())) {
+      if (node instanceof Labeled labeled && hasWords(labeled)) {
+        sticksOut(labeled, faults);
+      }
+    }
+    return new LayoutCheck(List.copyOf(faults), found.words());
   }
 
   private static List<Node> visible(Parent root) {
@@ -59,14 +69,37 @@ public record LayoutCheck(List<String> faults, int words) {
     }
   }
 
+  private static boolean hasWords(Labeled labeled) {
+    return labeled.getText() != null && !labeled.getText().isEmpty();
+  }
+
   private static void cutOff(Labeled labeled, List<String> faults) {
     Text shown = (Text) labeled.lookup(".text");
     if (shown == null || !shown.getText().equals(labeled.getText())) {
       faults.add("cut off: " + name(labeled));
     } else if (shown.getLayoutBounds().getWidth() > labeled.getWidth() + ROUNDING_PX) {
       faults.add("too wide: " + name(labeled));
+    } else if (labeled.getHeight() + ROUNDING_PX < shown.getLayoutBounds().getHeight()) {
+      faults.add("too low: " + name(labeled));
     } else if (labeled.getWidth() + ROUNDING_PX < widestWordPx(labeled, shown)) {
       faults.add("broken within a word: " + name(labeled));
+    }
+  }
+
+  /** Words that a pane has no room for are drawn all the same, over whatever is beside the pane. */
+  private static void sticksOut(Labeled labeled, List<String> faults) {
+    Bounds words = labeled.localToScene(labeled.getLayoutBounds());
+    for (Parent up = labeled.getParent(); up != null && !isScroll(up); up = up.getParent()) {
+      Bounds pane = up.localToScene(up.getLayoutBounds());
+      boolean inside =
+          words.getMinX() >= pane.getMinX() - ROUNDING_PX
+              && words.getMinY() >= pane.getMinY() - ROUNDING_PX
+              && words.getMaxX() <= pane.getMaxX() + ROUNDING_PX
+              && words.getMaxY() <= pane.getMaxY() + ROUNDING_PX;
+      if (!inside) {
+        faults.add("sticks out of " + name(up) + ": " + name(labeled));
+        return;
+      }
     }
   }
 
@@ -100,11 +133,23 @@ public record LayoutCheck(List<String> faults, int words) {
 
   private static boolean isScrolled(Node node) {
     for (Node up = node; up != null; up = up.getParent()) {
-      if (up instanceof ScrollPane || up.getStyleClass().contains("virtual-flow")) {
+      if (isScroll(up)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean isScroll(Node node) {
+    return node instanceof ScrollPane
+        || isViewport(node)
+        || isViewport(node.getParent())
+        || node.getStyleClass().contains("virtual-flow");
+  }
+
+  /** It and its only child are as large as what is seen, not as what is scrolled. */
+  private static boolean isViewport(Node node) {
+    return node != null && node.getStyleClass().contains("viewport");
   }
 
   /** Panes stand side by side; in drawings only words may not cover words. */

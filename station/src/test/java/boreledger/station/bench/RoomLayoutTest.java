@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.GaugingDesk;
+import boreledger.station.app.TypedValues;
 import boreledger.station.bench.bores.BoresModel;
 import boreledger.station.bench.bores.BoresRoom;
 import boreledger.station.bench.findings.Findings;
@@ -61,10 +62,10 @@ class RoomLayoutTest {
         house,
         ignored -> {
           StartModel model = startModel(house);
-          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
-          model.measure().set(Measure.GAP);
+          model.job().open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measuring().measure().set(Measure.GAP);
           model.gauge().practising().set(false);
-          model.blockTemp().set("warm");
+          model.measuring().blockTemp().set("warm");
           model.begin();
           return StartRoom.of(model, house.appearance());
         },
@@ -126,7 +127,7 @@ class RoomLayoutTest {
 
   private static StartModel startModel(House house) {
     return new StartModel(
-        new StationStart(new GaugingDesk(event -> {}, why -> {})),
+        new StationStart(new GaugingDesk(event -> {}, why -> {}), new TypedValues()),
         house.around(),
         new Memory(null),
         "bench",
@@ -159,7 +160,7 @@ class RoomLayoutTest {
                       scene.getRoot().applyCss();
                       scene.getRoot().layout();
                     }
-                    LayoutCheck checked = LayoutCheck.of(scene);
+                    LayoutCheck checked = LayoutCheck.closely(scene);
                     scene.setRoot(new Pane());
                     return checked;
                   })

@@ -4,11 +4,11 @@ import boreledger.drivers.capture.Measure;
 import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.GaugeProfile;
 import boreledger.station.app.StoredJobs;
-import boreledger.station.bench.model.HeldAnswers;
 import boreledger.station.bench.model.ResultsSource;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Progress;
+import boreledger.station.gauging.Wish;
 import boreledger.station.job.Job;
 import boreledger.station.job.Ring;
 import boreledger.station.ledger.Ledger;
@@ -27,7 +27,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A gauging run by script: real sessions in a real ledger, told to whoever watches. */
-public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnswers {
+public final class ScriptedRun implements AutoCloseable, ResultsSource, Consumer<Wish> {
   private static final WallClock WALL = WallClock.from(Instant.parse("2031-05-06T08:00:00Z"));
   private static final double LIVE_STEP_S = 0.04;
 
@@ -165,17 +165,27 @@ public final class ScriptedRun implements AutoCloseable, ResultsSource, HeldAnsw
   }
 
   @Override
-  public void confirm(Outcome.Held held) {
+  public void accept(Wish wish) {
     try {
-      say(session.confirm(held));
+      say(grant(wish));
     } catch (LedgerFault e) {
       throw new IllegalStateException(e);
     }
   }
 
-  @Override
-  public void leave(Outcome.Held held) {
-    left.add(held);
+  private Outcome grant(Wish wish) throws LedgerFault {
+    String why = wish.by().words();
+    if (wish instanceof Wish.Confirm confirm) {
+      return session.confirm(confirm.held());
+    } else if (wish instanceof Wish.Leave leave) {
+      left.add(leave.held());
+      return new Outcome.Left(leave.held());
+    } else if (wish instanceof Wish.Skip) {
+      return session.skip(tS, why);
+    } else if (wish instanceof Wish.GoTo there) {
+      return session.goTo(there.position(), tS, why);
+    }
+    return wish instanceof Wish.TakeBack ? session.takeBackOrRestore(tS, why) : new Outcome.Asked();
   }
 
   @Override

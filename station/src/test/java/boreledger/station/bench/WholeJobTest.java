@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.app.Demo;
+import boreledger.station.app.TypedValues;
 import boreledger.station.app.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -49,7 +50,8 @@ class WholeJobTest {
     programHome = System.setProperty(Demo.HOME, "..");
     stage = FxToolkit.registerPrimaryStage();
     Workshop workshop = new Workshop(home.resolve("none.db"));
-    BenchApplication.join(new BenchWiring(workshop, null, 400, event -> {}, desk -> {}));
+    BenchApplication.join(
+        new BenchWiring(workshop, null, 400, new TypedValues(), event -> {}, desk -> {}));
     application = FxToolkit.setupApplication(BenchApplication.class);
   }
 

@@ -330,6 +330,46 @@ class ChosenOrderTest {
     assertInstanceOf(Outcome.Held.class, session.offerLive(still(PUSHED_IN)));
   }
 
+  @Test
+  void aValueBegunBeforeASkipIsNotThatOfTheNextPosition() throws Exception {
+    session = Session.open(ledger, start("settle"), WALL);
+    session.offerLive(still(0.000));
+    session.skip(2.1, FOOT);
+
+    // Its samples come at 2, 2.25 and 2.5 s.
+    Outcome begunBefore = session.offerLive(still(0.010));
+
+    assertEquals(new Outcome.Refused(2.25, B, Session.BEGUN_BEFORE), begunBefore);
+    assertEquals(1, stored().refused().size());
+    assertEquals(B, ((Outcome.Taken) session.offerLive(still(0.020))).position());
+  }
+
+  @Test
+  void aValueBegunBeforeATakeBackIsNotThatOfTheEarlierPosition() throws Exception {
+    session = Session.open(ledger, start("settle"), WALL);
+    session.offerLive(still(0.000));
+    session.offerLive(still(0.010));
+    session.takeBackOrRestore(3.1, FOOT);
+
+    assertInstanceOf(Outcome.Refused.class, session.offerLive(still(0.015)));
+
+    assertEquals(Optional.of(A), session.next());
+    session.takeBackOrRestore(4.1, FOOT);
+    assertInstanceOf(Outcome.Refused.class, session.offerLive(still(0.015)));
+    assertEquals(B, ((Outcome.Taken) session.offerLive(still(0.015))).position());
+  }
+
+  @Test
+  void aValueBegunBeforeGoingElsewhereIsNotThatOfThere() throws Exception {
+    session = Session.open(ledger, start("settle"), WALL);
+    session.offerLive(still(0.000));
+    session.goTo(D, 2.1, FOOT);
+
+    assertInstanceOf(Outcome.Refused.class, session.offerLive(still(0.010)));
+
+    assertEquals(D, ((Outcome.Taken) session.offerLive(still(0.020))).position());
+  }
+
   private static void notDone(String why, Outcome outcome) {
     assertEquals(new Outcome.NotDone(why), outcome);
   }

@@ -1,11 +1,13 @@
 package boreledger.station.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.calc.gapping.GapRule;
 import boreledger.drivers.gauge.Gauge;
 import boreledger.drivers.gauge.GaugeEvent;
+import boreledger.drivers.keyboard.KeyboardLine;
 import boreledger.drivers.line.Bytes;
 import boreledger.drivers.line.LineEvent;
 import boreledger.drivers.pick.PlausibleWindow;
@@ -20,6 +22,7 @@ import boreledger.station.session.SmallGauge;
 import boreledger.station.table.Tables;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -75,6 +78,14 @@ class RecordedSourcesTest {
 
     assertTrue(lines.size() >= 15, lines::toString);
     assertAllKnown(lines);
+  }
+
+  @Test
+  void aValueThatWasTypedInPieces() {
+    KeyboardLine line = new KeyboardLine(Bytes.EMPTY, () -> 0);
+    line.inPieces("-12.345");
+    LineEvent.Spoilt spoilt = assertInstanceOf(LineEvent.Spoilt.class, line.read(Duration.ZERO));
+    assertAllKnown(Set.of(spoilt.why()));
   }
 
   @Test

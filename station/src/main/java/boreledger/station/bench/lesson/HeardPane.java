@@ -2,6 +2,7 @@ package boreledger.station.bench.lesson;
 
 import boreledger.station.app.LessonEvent;
 import boreledger.station.bench.look.Card;
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
@@ -27,7 +28,7 @@ final class HeardPane extends Card {
     this.model = model;
     Label listening = Words.label("lesson-listening", Styles.MUTED);
     listening.textProperty().bind(model.listening());
-    TeachPane.show(listening, model.listening().map(words -> !words.isEmpty()));
+    Presence.when(model.listening().map(words -> !words.isEmpty()), listening);
     Label heard = Words.label("lesson-heard", Styles.HEARD);
     heard
         .textProperty()
@@ -53,7 +54,7 @@ final class HeardPane extends Card {
     known.setText(
         told == null
             ? Text.LESSON_NOTHING_SHOWN.with()
-            : LessonWords.verdict(told, model.source().get()));
+            : LessonWords.verdict(told, model.source().kind().get()));
     say(readings, told == null ? List.of() : LessonWords.readings(told.learned()));
     say(shown, told == null ? List.of() : List.of(LessonWords.shown(told)));
   }

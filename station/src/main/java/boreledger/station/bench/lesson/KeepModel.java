@@ -7,8 +7,10 @@ import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.words.Text;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
@@ -119,8 +121,14 @@ public final class KeepModel {
       around.screen().execute(() -> written.accept(path));
     } catch (FileAlreadyExistsException e) {
       tell(Text.LESSON_FILE_THERE.with(target));
-    } catch (IOException | FileProblem | InvalidPathException e) {
-      tell(Text.LESSON_FILE_FAILED.with(e.toString()));
+    } catch (NoSuchFileException e) {
+      tell(Text.LESSON_FILE_NO_FOLDER.with(target));
+    } catch (AccessDeniedException e) {
+      tell(Text.LESSON_FILE_DENIED.with(target));
+    } catch (InvalidPathException e) {
+      tell(Text.LESSON_NO_FILE.with(target));
+    } catch (IOException | FileProblem e) {
+      tell(Text.LESSON_FILE_FAILED.with(String.valueOf(e.getMessage())));
     }
   }
 

@@ -5,6 +5,7 @@ import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.FileAsking;
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
@@ -50,7 +51,7 @@ final class KeepPane extends Card {
             maxError(),
             file(),
             buttons);
-    TeachPane.show(this, keep.profile().map(profile -> true).orElse(false));
+    Presence.when(keep.profile().map(profile -> true).orElse(false), this);
     keep.profile().addListener((property, before, now) -> begin(before == null && now != null));
   }
 

@@ -6,19 +6,16 @@ import boreledger.station.app.GaugeLesson;
 import boreledger.station.app.LessonEvent;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.words.Text;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ObservableList;
@@ -27,9 +24,7 @@ import javafx.collections.ObservableList;
 public final class LessonModel {
   private final LessonServices services;
   private final Surroundings around;
-  private final ObjectProperty<Source> source = new SimpleObjectProperty<>(Source.PORT);
-  private final StringProperty port;
-  private final StringProperty recording = new SimpleStringProperty("");
+  private final LessonSource source;
   private final StringProperty typed = new SimpleStringProperty("");
   private final ReadOnlyBooleanWrapper going = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyStringWrapper sourceProblem = new ReadOnlyStringWrapper("");
@@ -42,14 +37,6 @@ public final class LessonModel {
   private GaugeLesson lesson;
   private int count;
 
-  /** Where the gauge's bytes come from. */
-  public enum Source {
-    /** The gauge at a port. */
-    PORT,
-    /** What it sent earlier. */
-    RECORDING
-  }
-
   /**
    * Nothing is taught yet.
    *
@@ -60,7 +47,7 @@ public final class LessonModel {
       LessonServices services, Surroundings around, StringProperty port, Consumer<Path> written) {
     this.services = services;
     this.around = around;
-    this.port = port;
+    this.source = new LessonSource(port);
     this.keep =
         new KeepModel(
             around,
@@ -73,11 +60,12 @@ public final class LessonModel {
   /** Listens to the port, or reads the recording; what was taught so far is forgotten. */
   public void begin() {
     forget();
-    sourceProblem.set(missing().orElse(""));
+    sourceProblem.set(source.missing().orElse(""));
     if (sourceProblem.get().isEmpty()) {
       going.set(true);
       int mine = count;
-      around.background().execute(() -> open(mine));
+      LessonSource.Chosen chosen = source.chosen(services);
+      around.background().execute(() -> open(mine, chosen));
     }
   }
 
@@ -122,18 +110,8 @@ public final class LessonModel {
   }
 
   /** Where the bytes come from. */
-  public ObjectProperty<Source> source() {
+  public LessonSource source() {
     return source;
-  }
-
-  /** The port's path. */
-  public StringProperty port() {
-    return port;
-  }
-
-  /** The recording's file, as chosen or typed. */
-  public StringProperty recording() {
-    return recording;
   }
 
   /** What the gauge's display shows, as typed. */
@@ -181,26 +159,11 @@ public final class LessonModel {
     return keep;
   }
 
-  private Optional<String> missing() {
-    if (source.get() == Source.PORT) {
-      return port.get().isBlank() ? Optional.of(Text.LESSON_NEEDS_PORT.with()) : Optional.empty();
-    }
-    return recording.get().isBlank()
-        ? Optional.of(Text.LESSON_NEEDS_RECORDING.with())
-        : Optional.empty();
-  }
-
-  private void open(int mine) {
+  private void open(int mine, LessonSource.Chosen chosen) {
     Consumer<LessonEvent> screen = event -> around.screen().execute(() -> hear(mine, event));
     try {
-      GaugeLesson opened =
-          source.get() == Source.PORT
-              ? services.learnAt(port.get().strip(), screen)
-              : services.learnFrom(Path.of(recording.get().strip()), screen);
+      GaugeLesson opened = chosen.learn(screen);
       around.screen().execute(() -> opened(mine, opened));
-    } catch (InvalidPathException e) {
-      String why = Text.LESSON_NO_FILE.with(recording.get().strip());
-      around.screen().execute(() -> hear(mine, new LessonEvent.Broke(why)));
     } catch (RuntimeException e) {
       throw e;
     } catch (Exception e) {
@@ -248,7 +211,7 @@ public final class LessonModel {
     typedNote.set("");
     typedProblem.set("");
     Learned learned = now.learned();
-    typed.set(source.get() == Source.PORT ? LessonWords.offered(learned) : "");
+    typed.set(source.isPort() ? LessonWords.offered(learned) : "");
     told.set(now);
     List<String> profiles = learned.candidates().stream().map(each -> each.profile()).toList();
     keep.learned(learned.certain() ? profiles.get(0) : null);

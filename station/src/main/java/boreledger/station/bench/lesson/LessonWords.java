@@ -58,11 +58,11 @@ final class LessonWords {
   }
 
   /** What to do now; empty when nothing more is needed. */
-  static String ask(Learned learned, LessonModel.Source source) {
+  static String ask(Learned learned, LessonSource.Kind source) {
     if (learned.certain()) {
       return Text.LESSON_CERTAIN.with();
     }
-    if (source == LessonModel.Source.RECORDING) {
+    if (source == LessonSource.Kind.RECORDING) {
       return Text.LESSON_ASK_RECORDING.with();
     }
     NextValue next = learned.next();
@@ -72,12 +72,12 @@ final class LessonWords {
   }
 
   /** Whether it is certain, and what is not. */
-  static String verdict(LessonEvent.Told told, LessonModel.Source source) {
+  static String verdict(LessonEvent.Told told, LessonSource.Kind source) {
     Learned learned = told.learned();
     int readings = learned.candidates().size();
     if (learned.certain()) {
       return Text.LESSON_WHY_CERTAIN.with();
-    } else if (readings == 0 && source == LessonModel.Source.RECORDING) {
+    } else if (readings == 0 && source == LessonSource.Kind.RECORDING) {
       return Text.LESSON_NOT_ALL_NAMED.with();
     } else if (told.shown().isEmpty()) {
       return Text.LESSON_NOTHING_SHOWN.with();

@@ -1,11 +1,12 @@
 package boreledger.station.bench.lesson;
 
 import boreledger.station.app.LessonEvent;
-import boreledger.station.bench.lesson.LessonModel.Source;
+import boreledger.station.bench.lesson.LessonSource.Kind;
 import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.FileAsking;
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
@@ -39,7 +40,7 @@ final class TeachPane extends Card {
     VBox value = new VBox(ask, valueField(), buttons());
     value.getStyleClass().add(Styles.FIELDS);
     getChildren().addAll(source(ports, files, folder), value);
-    show(value, model.going());
+    Presence.when(model.going(), value);
     model.told().subscribe(this::tell);
     model
         .going()
@@ -56,26 +57,26 @@ final class TeachPane extends Card {
   }
 
   private Node source(Node ports, FileAsking files, Supplier<Path> folder) {
-    Map<Source, String> words = new LinkedHashMap<>();
-    words.put(Source.PORT, Text.LESSON_SOURCE_PORT.with());
-    words.put(Source.RECORDING, Text.LESSON_SOURCE_RECORDING.with());
+    Map<Kind, String> words = new LinkedHashMap<>();
+    words.put(Kind.PORT, Text.LESSON_SOURCE_PORT.with());
+    words.put(Kind.RECORDING, Text.LESSON_SOURCE_RECORDING.with());
     Node recording = recording(files, folder);
-    ObservableValue<Boolean> isPort = model.source().map(Source.PORT::equals);
-    show(ports, isPort);
-    show(recording, isPort.map(yes -> !yes));
-    VBox choosing = new VBox(new Choice<>(words, model.source()), ports, recording);
+    ObservableValue<Boolean> isPort = model.source().kind().map(Kind.PORT::equals);
+    Presence.when(isPort, ports);
+    Presence.when(isPort.map(yes -> !yes), recording);
+    VBox choosing = new VBox(new Choice<>(words, model.source().kind()), ports, recording);
     choosing.getStyleClass().add(Styles.FIELDS);
     FlowPane buttons = new FlowPane(begin);
     buttons.getStyleClass().add(Styles.CHOICES);
     choosing.getChildren().addAll(problem("lesson-source-problem", model.sourceProblem()), buttons);
-    show(choosing, model.going().map(going -> !going));
+    Presence.when(model.going().map(going -> !going), choosing);
     return choosing;
   }
 
   private Node recording(FileAsking files, Supplier<Path> folder) {
     TextField file = new TextField();
     file.setId("lesson-recording");
-    file.textProperty().bindBidirectional(model.recording());
+    file.textProperty().bindBidirectional(model.source().recording());
     Field field = new Field(Text.LESSON_RECORDING.with(), file);
     Hyperlink choose = new Hyperlink(Text.LESSON_RECORDING_CHOOSE.with());
     choose.setId("lesson-recording-choose");
@@ -91,7 +92,7 @@ final class TeachPane extends Card {
         pressed ->
             files
                 .toOpen(wish, getScene().getWindow())
-                .ifPresent(chosen -> model.recording().set(chosen.toString())));
+                .ifPresent(chosen -> model.source().recording().set(chosen.toString())));
     field.getChildren().add(choose);
     return field;
   }
@@ -111,9 +112,9 @@ final class TeachPane extends Card {
     Field field = new Field(Text.LESSON_SHOWN.with(), typed);
     Label note = Words.label("lesson-typed-note");
     note.textProperty().bind(model.typedNote());
-    show(note, model.typedNote().map(words -> !words.isEmpty()));
+    Presence.when(model.typedNote().map(words -> !words.isEmpty()), note);
     field.getChildren().addAll(problem("lesson-typed-problem", model.typedProblem()), note);
-    show(field, model.keep().profile().isNull().asObject());
+    Presence.when(model.keep().profile().isNull().asObject(), field);
     return field;
   }
 
@@ -121,18 +122,18 @@ final class TeachPane extends Card {
     Button show = button("lesson-show", Text.LESSON_SHOW, model::show);
     Button back = button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack);
     back.disableProperty().bind(model.told().map(told -> told.shown().isEmpty()).orElse(true));
-    show(show, model.keep().profile().isNull().asObject());
+    Presence.when(model.keep().profile().isNull().asObject(), show);
     FlowPane buttons = new FlowPane(show, back);
     Button next = button("lesson-next", Text.LESSON_NEXT_SETTING, model::tryNext);
-    BooleanBinding isPort = model.source().isEqualTo(Source.PORT);
-    show(next, isPort.and(model.keep().profile().isNull()).asObject());
+    BooleanBinding isPort = model.source().kind().isEqualTo(Kind.PORT);
+    Presence.when(isPort.and(model.keep().profile().isNull()).asObject(), next);
     buttons.getChildren().addAll(next, button("lesson-stop", Text.LESSON_STOP, model::stop));
     buttons.getStyleClass().add(Styles.CHOICES);
     return buttons;
   }
 
   private void tell(LessonEvent.Told told) {
-    ask.setText(told == null ? "" : LessonWords.ask(told.learned(), model.source().get()));
+    ask.setText(told == null ? "" : LessonWords.ask(told.learned(), model.source().kind().get()));
     if (model.going().get() && told != null && !told.learned().certain()) {
       typed.requestFocus();
       typed.selectAll();
@@ -149,15 +150,7 @@ final class TeachPane extends Card {
   static Label problem(String id, ObservableValue<String> words) {
     Label problem = Words.label(id, Styles.PROBLEM);
     problem.textProperty().bind(words);
-    show(problem, words.map(each -> !each.isEmpty()));
+    Presence.when(words.map(each -> !each.isEmpty()), problem);
     return problem;
-  }
-
-  static void show(Node node, ObservableValue<Boolean> isShown) {
-    isShown.subscribe(
-        shown -> {
-          node.setVisible(shown);
-          node.setManaged(shown);
-        });
   }
 }

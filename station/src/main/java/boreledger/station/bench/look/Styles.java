@@ -39,6 +39,8 @@ public final class Styles {
   public static final String CENTRE_LINE = "centre-line";
   public static final String BORE = "bore";
   public static final String BORE_NOW = "bore-now";
+  public static final String BORE_CHOSEN = "bore-chosen";
+  public static final String BORE_AREA = "bore-area";
   public static final String BORE_NUMBER = "bore-number";
   public static final String BORE_NUMBER_NOW = "bore-number-now";
   public static final String DONE_ARC = "done-arc";
@@ -69,6 +71,9 @@ public final class Styles {
   public static final String ANSWERS = "answers";
   public static final String ANSWER = "answer";
   public static final String QUESTION_WORDS = "question-words";
+
+  public static final String HANDS = "hands";
+  public static final String HAND = "hand";
 
   public static final String NOTICES = "notices";
   public static final String NOTICE = "notice";

@@ -5,6 +5,7 @@ import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.job.DisplayUnit;
+import boreledger.station.plan.Position;
 import boreledger.station.results.JobResults;
 import boreledger.station.session.Outcome;
 import java.util.List;
@@ -21,7 +22,6 @@ import javafx.beans.property.BooleanProperty;
  * the screen's thread.
  */
 public final class BenchModel {
-  private final HeldAnswers answers;
   private final Ear ear;
   private final DoubleSupplier clockS;
   private final Executor screen;
@@ -29,13 +29,13 @@ public final class BenchModel {
   private final ResultsFeed results;
   private final Shown shown = new Shown();
   private final Notices notices;
+  private final Hands hands;
 
   private DisplayUnit shownUnit;
   private Sitting sitting;
   private Hearing hearing;
   private Besides besides;
   private Pace pace;
-  private Outcome.Held held;
   private Ending ending;
   private String whyOver = "";
 
@@ -48,9 +48,9 @@ public final class BenchModel {
    */
   public BenchModel(
       BenchServices services, Executor screen, Executor background, DoubleSupplier clockS) {
-    this.answers = services.answers();
     this.ear = new Ear(services.tones(), services.voice());
     this.notices = new Notices(shown, ear);
+    this.hands = new Hands(services.wishes(), shown);
     this.clockS = clockS;
     this.screen = screen;
     this.mailbox = new Mailbox(screen, this::read);
@@ -108,7 +108,7 @@ public final class BenchModel {
     shownUnit = unit;
     if (sitting != null) {
       sitting = sitting.in(unit);
-      shown.question.set(held == null ? null : Question.of(sitting, held));
+      hands.repeat(sitting);
       showSitting();
       showLine();
     }
@@ -123,26 +123,30 @@ public final class BenchModel {
 
   /** Takes the held value anyway; does nothing when none waits. */
   public void confirmHeld() {
-    if (held != null) {
-      Outcome.Held answered = answer();
-      shown.saying.set(Saying.taking(sitting, answered));
-      answers.confirm(answered);
-    }
+    hands.confirm(sitting);
   }
 
   /** Leaves the held value; does nothing when none waits. */
   public void leaveHeld() {
-    if (held != null) {
-      Outcome.Held answered = answer();
-      shown.saying.set(Saying.left(sitting, answered));
-      answers.leave(answered);
-    }
+    hands.leave(sitting);
   }
 
-  private Outcome.Held answer() {
-    Outcome.Held answered = held;
-    ask(null);
-    return answered;
+  /** Does what a person asks for; says so when nothing is being gauged. */
+  public void perform(Command command) {
+    whileGauging(() -> hands.perform(command, sitting));
+  }
+
+  /** Makes a position the next one, which has its reading already or not; says what came of it. */
+  public void goTo(Position position) {
+    whileGauging(() -> hands.goTo(position));
+  }
+
+  private void whileGauging(Runnable asked) {
+    if (sitting == null || ending != null) {
+      shown.saying.set(Saying.idle());
+    } else {
+      asked.run();
+    }
   }
 
   private void read(List<GaugingEvent> events) {
@@ -238,7 +242,9 @@ public final class BenchModel {
   }
 
   private void say(Outcome outcome) {
-    hearing.restart();
+    if (!(outcome instanceof Outcome.Asked)) {
+      hearing.restart();
+    }
     Saying saying = Saying.of(sitting, outcome);
     shown.saying.set(saying);
     if (outcome instanceof Outcome.Taken taken) {
@@ -259,6 +265,20 @@ public final class BenchModel {
     } else if (outcome instanceof Outcome.Restored restored) {
       sitting = sitting.taking(restored.position(), restored.valueMm());
       changed(saying, ear::taken);
+    } else if (outcome instanceof Outcome.NotDone || outcome instanceof Outcome.Asked) {
+      asked(outcome);
+    } else {
+      // Another place waits now, or the held value was left.
+      ask(null);
+      ear.lookAtMe();
+      ear.say(Spoken.after(sitting, List.of(saying.words())));
+    }
+  }
+
+  private void asked(Outcome outcome) {
+    if (outcome instanceof Outcome.NotDone) {
+      ear.lookAtMe();
+      ear.say(Spoken.of(List.of(shown.saying.get().words())));
     }
   }
 
@@ -285,8 +305,7 @@ public final class BenchModel {
   }
 
   private void ask(Outcome.Held waiting) {
-    held = waiting;
-    shown.question.set(waiting == null ? null : Question.of(sitting, waiting));
+    hands.ask(sitting, waiting);
   }
 
   private void computed(JobResults computed) {

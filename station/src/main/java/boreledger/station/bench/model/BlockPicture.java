@@ -24,8 +24,9 @@ public record BlockPicture(
    * One bore.
    *
    * @param now whether the position to gauge now is in it
+   * @param entry where to go in it: what waits there first, or its first position
    */
-  public record Bore(int number, int done, int planned, boolean now) {}
+  public record Bore(int number, int done, int planned, boolean now, Position entry) {}
 
   /** Takes a copy of the list. */
   public BlockPicture {
@@ -78,7 +79,7 @@ public record BlockPicture(
     List<Position> positions = sitting.ofCylinder(number);
     int done = (int) positions.stream().filter(sitting::has).count();
     boolean now = sitting.next().filter(next -> Sitting.isIn(next, number)).isPresent();
-    return new Bore(number, done, positions.size(), now);
+    return new Bore(number, done, positions.size(), now, sitting.entry(number));
   }
 
   private static String spoken(Sitting sitting, Position next) {

@@ -1,5 +1,6 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.plan.Position;
 import java.util.List;
 
 /**
@@ -31,10 +32,11 @@ public record Grid(String title, List<String> columns, List<Row> rows) {
   /**
    * One position.
    *
+   * @param position where it is
    * @param words the number, or a word where there is none
    * @param spoken the cell with its place, for screen readers
    */
-  public record Cell(State state, String words, String spoken) {}
+  public record Cell(Position position, State state, String words, String spoken) {}
 
   /** Takes copies of the lists. */
   public Grid {

@@ -6,8 +6,6 @@ import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
-import boreledger.station.results.BoreResults.PositionResult;
-import boreledger.station.results.RingResults.GapResult;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,41 +57,24 @@ final class GridBuilder {
     String place = Place.brief(sitting.lengths(), position);
     if (sitting.next().equals(Optional.of(position))) {
       String now = Text.GRID_NOW.with();
-      return new Cell(State.NOW, now, Text.GRID_CELL.with(place, now));
+      return new Cell(position, State.NOW, now, Text.GRID_CELL.with(place, now));
     }
     if (!sitting.has(position)) {
-      return new Cell(State.OPEN, "", Text.GRID_CELL_OPEN.with(place));
+      return new Cell(position, State.OPEN, "", Text.GRID_CELL_OPEN.with(place));
     }
     String words =
         valueMm(position).map(sitting.lengths()::number).orElseGet(Text.GRID_TAKEN::with);
-    return new Cell(State.TAKEN, words, Text.GRID_CELL.with(place, words));
+    return new Cell(position, State.TAKEN, words, Text.GRID_CELL.with(place, words));
   }
 
   /** The computed value; a ring's depth is what the gauge read. */
   private Optional<Double> valueMm(Position position) {
-    if (position instanceof Position.Bore bore) {
-      return diameterMm(bore);
-    } else if (position instanceof Position.Gap gap) {
-      return gapMm(gap);
+    boolean isComputed = position instanceof Position.Bore || position instanceof Position.Gap;
+    if (isComputed && sitting.results() != null) {
+      return new Computed(sitting.results()).valueMm(position);
+    } else if (isComputed) {
+      return Optional.empty();
     }
     return Optional.ofNullable(sitting.taken().get(position));
-  }
-
-  private Optional<Double> diameterMm(Position.Bore bore) {
-    return sitting.results(bore.cylinder()).stream()
-        .flatMap(each -> each.bore().positions().stream())
-        .filter(each -> each.depthMm() == bore.depthMm() && each.axis().equals(bore.axis()))
-        .findFirst()
-        .map(PositionResult::diameterMm);
-  }
-
-  private Optional<Double> gapMm(Position.Gap gap) {
-    return sitting.results(gap.cylinder()).stream()
-        .flatMap(each -> each.rings().stream())
-        .filter(each -> each.ring().equals(gap.ring()))
-        .flatMap(each -> each.gaps().stream())
-        .filter(each -> each.depthMm() == gap.depthMm())
-        .findFirst()
-        .map(GapResult::measuredMm);
   }
 }

@@ -23,7 +23,9 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     TAKEN,
     /** A reading does not count any more. */
     TAKEN_BACK,
-    /** Something became no reading. */
+    /** Another position is next, or the gauge was asked. */
+    MOVED,
+    /** Something became no reading, or was not done. */
     NOT_TAKEN,
     /** A value waits for an answer, or was left. */
     HELD
@@ -61,7 +63,30 @@ public record Saying(Kind kind, String words, List<String> cautions) {
     }
     return outcome instanceof Outcome.Held waiting
         ? held(sitting, waiting, Text.SAID_HELD)
-        : none();
+        : asked(sitting, outcome);
+  }
+
+  /** What came of something that a person asked for. */
+  private static Saying asked(Sitting sitting, Outcome outcome) {
+    if (outcome instanceof Outcome.Skipped skipped) {
+      String place = Place.brief(sitting.lengths(), skipped.position());
+      Text words = sitting.has(skipped.position()) ? Text.SAID_KEPT : Text.SAID_SKIPPED;
+      return new Saying(Kind.MOVED, words.with(place), List.of());
+    } else if (outcome instanceof Outcome.GoingTo going) {
+      String place = Place.brief(sitting.lengths(), going.position());
+      Text words = going.again() ? Text.SAID_AGAIN : Text.SAID_GOING;
+      return new Saying(Kind.MOVED, words.with(place), List.of());
+    } else if (outcome instanceof Outcome.Left left) {
+      return left(sitting, left.held());
+    } else if (outcome instanceof Outcome.NotDone not) {
+      return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_DONE.with(not.why()), List.of());
+    }
+    return new Saying(Kind.MOVED, Text.SAID_ASKED.with(), List.of());
+  }
+
+  /** Somebody asked for something while nothing is being gauged. */
+  static Saying idle() {
+    return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_DONE.with(Text.SAID_IDLE.with()), List.of());
   }
 
   static Saying left(Sitting sitting, Outcome.Held held) {

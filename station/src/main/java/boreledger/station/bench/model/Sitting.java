@@ -11,18 +11,21 @@ import boreledger.station.plan.Plan;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.results.JobResults;
-import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.session.SessionStart;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the bench knows of the session it shows.
  *
  * @param plan every position in the order they are gauged
+ * @param done the positions that have their reading, as far as they are known
  * @param taken the gauge's own values in millimetres of the readings seen in this sitting
  * @param results what the readings mean; null until they were computed
  * @param resultsFault why they could not be computed last time; empty when they could
@@ -33,48 +36,58 @@ record Sitting(
     boolean resumed,
     List<Position> plan,
     Progress progress,
+    Set<Position> done,
     Map<Position, Double> taken,
     JobResults results,
     String resultsFault,
     DisplayUnit shownUnit) {
   Sitting {
     plan = List.copyOf(plan);
+    done = Set.copyOf(done);
     taken = Map.copyOf(taken);
   }
 
   static Sitting of(Began began, DisplayUnit shownUnit) {
     SessionStart start = began.start();
     List<Position> plan = Plan.of(start.job(), start.measure(), start.ring());
+    Set<Position> done = Set.copyOf(plan.subList(0, firstWaiting(plan, began.progress())));
     return new Sitting(
-        start, began.resumed(), plan, began.progress(), Map.of(), null, "", shownUnit);
+        start, began.resumed(), plan, began.progress(), done, Map.of(), null, "", shownUnit);
   }
 
   Sitting at(Progress now) {
-    return new Sitting(start, resumed, plan, now, taken, results, resultsFault, shownUnit);
+    return new Sitting(start, resumed, plan, now, done, taken, results, resultsFault, shownUnit);
   }
 
   Sitting taking(Position position, double valueMm) {
     Map<Position, Double> more = new HashMap<>(taken);
     more.put(position, valueMm);
-    return new Sitting(start, resumed, plan, progress, more, results, resultsFault, shownUnit);
+    Set<Position> moreDone = new HashSet<>(done);
+    moreDone.add(position);
+    return new Sitting(
+        start, resumed, plan, progress, moreDone, more, results, resultsFault, shownUnit);
   }
 
   Sitting takingBack(Position position) {
     Map<Position, Double> fewer = new HashMap<>(taken);
     fewer.remove(position);
-    return new Sitting(start, resumed, plan, progress, fewer, results, resultsFault, shownUnit);
+    Set<Position> fewerDone = new HashSet<>(done);
+    fewerDone.remove(position);
+    return new Sitting(
+        start, resumed, plan, progress, fewerDone, fewer, results, resultsFault, shownUnit);
   }
 
   Sitting with(JobResults computed) {
-    return new Sitting(start, resumed, plan, progress, taken, computed, "", shownUnit);
+    return new Sitting(
+        start, resumed, plan, progress, doneBy(computed), taken, computed, "", shownUnit);
   }
 
   Sitting withoutResults(String fault) {
-    return new Sitting(start, resumed, plan, progress, taken, results, fault, shownUnit);
+    return new Sitting(start, resumed, plan, progress, done, taken, results, fault, shownUnit);
   }
 
   Sitting in(DisplayUnit unit) {
-    return new Sitting(start, resumed, plan, progress, taken, results, resultsFault, unit);
+    return new Sitting(start, resumed, plan, progress, done, taken, results, resultsFault, unit);
   }
 
   Job job() {
@@ -104,7 +117,7 @@ record Sitting(
 
   /** Whether a position of the plan has its reading. */
   boolean has(Position position) {
-    return taken.containsKey(position) || plan.indexOf(position) < firstWaiting();
+    return done.contains(position);
   }
 
   /** The positions of one cylinder, in order. */
@@ -114,19 +127,17 @@ record Sitting(
 
   /** The cylinder being gauged, or the one whose turn is nearest. */
   int shownCylinder() {
-    return plan.stream()
-        .filter(each -> !has(each))
+    return Stream.concat(next().stream(), plan.stream().filter(each -> !has(each)))
         .map(Sitting::cylinder)
         .flatMapToInt(OptionalInt::stream)
         .findFirst()
         .orElse(job().engine().cylinders());
   }
 
-  Optional<CylinderResults> results(int cylinder) {
-    return Optional.ofNullable(results).stream()
-        .flatMap(each -> each.cylinders().stream())
-        .filter(each -> each.cylinder() == cylinder)
-        .findFirst();
+  /** Where to go in a cylinder: what waits there first, or its first position. */
+  Position entry(int cylinder) {
+    List<Position> positions = ofCylinder(cylinder);
+    return positions.stream().filter(each -> !has(each)).findFirst().orElse(positions.get(0));
   }
 
   /** The cylinder of a position; empty for the setting ring. */
@@ -158,8 +169,8 @@ record Sitting(
     return of.isPresent() && of.getAsInt() == cylinder;
   }
 
-  /** Positions are gauged in the plan's order, so those before the next one have their reading. */
-  private int firstWaiting() {
+  /** A session begins or goes on with the first of its plan that waits. */
+  private static int firstWaiting(List<Position> plan, Progress progress) {
     if (progress.next() == null) {
       return plan.size();
     }
@@ -167,5 +178,19 @@ record Sitting(
     return progress.next().equals(SettingCheck.RESUMING)
         ? progress.done()
         : plan.indexOf(progress.next());
+  }
+
+  /** A sitting before this one may have gone to positions out of turn: the results know them. */
+  private Set<Position> doneBy(JobResults computed) {
+    if (!resumed || done.size() >= progress.done()) {
+      return done;
+    }
+    Set<Position> more = new HashSet<>(done);
+    for (Position each : plan) {
+      if (!each.equals(progress.next()) && new Computed(computed).has(each)) {
+        more.add(each);
+      }
+    }
+    return more;
   }
 }

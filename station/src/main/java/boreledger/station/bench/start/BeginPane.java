@@ -1,11 +1,10 @@
 package boreledger.station.bench.start;
 
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
-import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -30,20 +29,12 @@ final class BeginPane extends HBox {
     stop.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     stop.setOnAction(pressed -> model.stopGauging());
     begin.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
-    show(stop, model.going().going());
-    show(goes, model.going().going());
-    show(problem, model.problem().map(words -> !words.isEmpty()));
+    Presence.when(model.going().going(), stop);
+    Presence.when(model.going().going(), goes);
+    Presence.when(model.problem().map(words -> !words.isEmpty()), problem);
     VBox said = new VBox(problem, goes);
     said.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(said, Priority.ALWAYS);
     getChildren().addAll(said, stop, begin);
-  }
-
-  private static void show(Node node, ObservableValue<Boolean> isShown) {
-    isShown.subscribe(
-        shown -> {
-          node.setVisible(shown);
-          node.setManaged(shown);
-        });
   }
 }

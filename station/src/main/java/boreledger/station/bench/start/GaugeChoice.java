@@ -4,8 +4,10 @@ import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.app.LiveChoice;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
+import boreledger.station.bench.words.Text;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -82,6 +84,18 @@ public final class GaugeChoice {
         memory.used(PROFILES, gauge.gauge());
       }
     }
+  }
+
+  /** What is still to be chosen, in words; empty when nothing is. */
+  Optional<String> missing() {
+    return !practising.get() && port.get().isBlank()
+        ? Optional.of(Text.START_NEEDS_PORT.with())
+        : Optional.empty();
+  }
+
+  /** The gauge at the port, which is waited for when it goes. */
+  LiveChoice atPort() {
+    return new LiveChoice.Gauge(profile.get().gauge(), port.get().strip(), true);
   }
 
   /** Whether to practise without a gauge. */

@@ -4,13 +4,13 @@ import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.FileAsking;
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
@@ -34,21 +34,10 @@ final class GaugePane extends Card {
     practice.setText(Text.START_PRACTICE_HINT.with());
     VBox real = new VBox(new PortPane(model.gauge()), profileField(), trial());
     real.getStyleClass().add(Styles.FIELDS);
-    model
-        .gauge()
-        .practising()
-        .subscribe(
-            practising -> {
-              show(practice, practising);
-              show(real, !practising);
-            });
+    Presence.when(model.gauge().practising(), practice);
+    Presence.when(model.gauge().practising().not(), real);
     getChildren()
         .addAll(new Choice<>(words, model.gauge().practising().asObject()), practice, real);
-  }
-
-  private static void show(Node node, boolean shown) {
-    node.setVisible(shown);
-    node.setManaged(shown);
   }
 
   private Field profileField() {
@@ -65,7 +54,7 @@ final class GaugePane extends Card {
     teach.setOnAction(pressed -> model.teach());
     Label taught = Words.label("taught");
     taught.textProperty().bind(model.taught());
-    model.taught().subscribe(words -> show(taught, !words.isEmpty()));
+    Presence.when(model.taught().map(words -> !words.isEmpty()), taught);
     field.getChildren().addAll(own, teach, taught);
     return field;
   }
@@ -74,7 +63,7 @@ final class GaugePane extends Card {
     FileAsking.Wish wish =
         new FileAsking.Wish(
             Text.START_OWN_PROFILE.with(),
-            model.folder(),
+            model.job().folder(),
             "",
             Text.START_PROFILE_FILES.with(),
             ".gauge.toml");

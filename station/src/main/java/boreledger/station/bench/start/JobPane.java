@@ -16,32 +16,32 @@ import javafx.scene.layout.VBox;
 
 /** The job: the one that is open, others of late, and the invented engine to practise on. */
 final class JobPane extends Card {
-  private final StartModel model;
+  private final JobChoice job;
   private final Label name = Words.label("start-job", Styles.JOB_NAME);
   private final VBox details = new VBox();
   private final VBox recent = new VBox();
   private final EngineDrawing engine = new EngineDrawing("start-engine");
   private final FileAsking files;
 
-  JobPane(StartModel model, FileAsking files) {
+  JobPane(JobChoice job, Runnable practising, FileAsking files) {
     super(Text.START_JOB.with());
-    this.model = model;
+    this.job = job;
     this.files = files;
     Button open = new Button(Text.START_OPEN_JOB.with());
     open.setId("open-job");
     open.setOnAction(pressed -> choose());
     Button practise = new Button(Text.START_PRACTISE_NOW.with());
     practise.setId("practise-now");
-    practise.setOnAction(pressed -> model.practiseNow());
+    practise.setOnAction(pressed -> practising.run());
     practise.setMaxWidth(Double.MAX_VALUE);
     practise.setWrapText(true);
     Button fresh = new Button(Text.START_NEW_JOB.with());
     fresh.setId("new-job");
-    fresh.setOnAction(pressed -> model.newJob());
+    fresh.setOnAction(pressed -> job.make());
     Button edit = new Button(Text.START_EDIT_JOB.with());
     edit.setId("edit-job");
-    edit.setOnAction(pressed -> model.editJob());
-    edit.disableProperty().bind(model.job().isNull());
+    edit.setOnAction(pressed -> job.edit());
+    edit.disableProperty().bind(job.card().isNull());
     FlowPane buttons = new FlowPane(open, fresh, edit);
     buttons.getStyleClass().add(Styles.CHOICES);
     details.getStyleClass().add(Styles.FIELD);
@@ -50,10 +50,10 @@ final class JobPane extends Card {
     first.setText(Text.START_PRACTISE_WHY.with());
     getChildren().addAll(name, engine, details, buttons, recent, first, practise);
     // Whoever has a job open knows what practising is.
-    first.visibleProperty().bind(model.job().isNull());
+    first.visibleProperty().bind(job.card().isNull());
     first.managedProperty().bind(first.visibleProperty());
-    model.job().subscribe(this::show);
-    model.recent().addListener((ListChangeListener<Path>) change -> showRecent());
+    job.card().subscribe(this::show);
+    job.recent().addListener((ListChangeListener<Path>) change -> showRecent());
     showRecent();
   }
 
@@ -66,20 +66,20 @@ final class JobPane extends Card {
       engine.show(card.job().engine().arrangement(), card.job().engine().cylinders());
       card.details().forEach(line -> details.getChildren().add(words(line)));
       details.getChildren().add(muted(Text.START_JOB_FILE.with(card.file().toString())));
-      details.getChildren().add(muted(Text.START_LEDGER.with(model.ledger().toString())));
+      details.getChildren().add(muted(Text.START_LEDGER.with(job.ledger().toString())));
     }
   }
 
   private void showRecent() {
     recent.getChildren().clear();
-    if (!model.recent().isEmpty()) {
+    if (!job.recent().isEmpty()) {
       recent.getChildren().add(muted(Text.START_RECENT.with()));
     }
-    for (Path file : model.recent()) {
+    for (Path file : job.recent()) {
       Hyperlink link = new Hyperlink(file.getFileName().toString());
       link.getStyleClass().add(Styles.RECENT);
       link.setAccessibleText(file.toString());
-      link.setOnAction(pressed -> model.open(file));
+      link.setOnAction(pressed -> job.open(file));
       recent.getChildren().add(link);
     }
   }
@@ -87,12 +87,8 @@ final class JobPane extends Card {
   private void choose() {
     FileAsking.Wish wish =
         new FileAsking.Wish(
-            Text.START_OPEN_JOB.with(),
-            model.folder(),
-            "",
-            Text.START_JOB_FILES.with(),
-            ".job.toml");
-    files.toOpen(wish, getScene().getWindow()).ifPresent(model::open);
+            Text.START_OPEN_JOB.with(), job.folder(), "", Text.START_JOB_FILES.with(), ".job.toml");
+    files.toOpen(wish, getScene().getWindow()).ifPresent(job::open);
   }
 
   private static Label words(String sentence) {

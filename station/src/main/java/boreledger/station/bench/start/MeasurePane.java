@@ -4,6 +4,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
+import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
@@ -18,32 +19,23 @@ import javafx.scene.control.TextField;
 
 /** What is gauged, and at which temperatures. */
 final class MeasurePane extends Card {
-  MeasurePane(StartModel model) {
+  MeasurePane(MeasureChoice choice) {
     super(Text.START_WHAT.with());
     Map<Measure, String> words = new LinkedHashMap<>();
     words.put(Measure.BORE, Text.START_BORES.with());
     words.put(Measure.GAP, Text.START_GAPS.with());
     words.put(Measure.RING_DEPTH, Text.START_RING_DEPTHS.with());
-    ComboBox<String> ring = new ComboBox<>(model.rings());
+    ComboBox<String> ring = new ComboBox<>(choice.rings());
     ring.setId("ring");
-    ring.valueProperty().bindBidirectional(model.ring());
-    ObservableValue<Boolean> bores = model.measure().map(Measure.BORE::equals);
+    ring.valueProperty().bindBidirectional(choice.ring());
+    ObservableValue<Boolean> ofRings = choice.measure().map(each -> each != Measure.BORE);
     getChildren()
         .addAll(
-            new Choice<>(words, model.measure()),
-            shownUnless(bores, new Field(Text.START_RING.with(), ring)),
-            temperature("setting-temp", Text.START_SETTING_TEMP, model.settingTemp()),
-            temperature("block-temp", Text.START_BLOCK_TEMP, model.blockTemp()),
+            new Choice<>(words, choice.measure()),
+            Presence.when(ofRings, new Field(Text.START_RING.with(), ring)),
+            temperature("setting-temp", Text.START_SETTING_TEMP, choice.settingTemp()),
+            temperature("block-temp", Text.START_BLOCK_TEMP, choice.blockTemp()),
             hint());
-  }
-
-  private static Node shownUnless(ObservableValue<Boolean> hidden, Node node) {
-    hidden.subscribe(
-        hide -> {
-          node.setVisible(!hide);
-          node.setManaged(!hide);
-        });
-    return node;
   }
 
   private static Node temperature(String id, Text name, StringProperty value) {
@@ -54,8 +46,8 @@ final class MeasurePane extends Card {
     Field named = new Field(name.with(), field);
     Label problem = Words.label(id + "-problem", Styles.PROBLEM);
     value.subscribe(typed -> problem.setText(new Temperature(typed).problem().orElse("")));
-    ObservableValue<Boolean> fine = problem.textProperty().map(String::isEmpty);
-    named.getChildren().add(shownUnless(fine, problem));
+    ObservableValue<Boolean> isWrong = problem.textProperty().map(words -> !words.isEmpty());
+    named.getChildren().add(Presence.when(isWrong, problem));
     return named;
   }
 

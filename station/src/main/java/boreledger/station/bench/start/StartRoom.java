@@ -45,8 +45,8 @@ public final class StartRoom {
       column.setPercentWidth(100.0 / CARDS);
       cards.getColumnConstraints().add(column);
     }
-    cards.add(new JobPane(model, files), 0, 0);
-    cards.add(new MeasurePane(model), 1, 0);
+    cards.add(new JobPane(model.job(), model::practiseNow, files), 0, 0);
+    cards.add(new MeasurePane(model.measuring()), 1, 0);
     cards.add(new GaugePane(model, files), 2, 0);
     ScrollPane scroll = new ScrollPane(cards);
     scroll.setFitToWidth(true);
@@ -59,7 +59,7 @@ public final class StartRoom {
     choosing.getStyleClass().add(Styles.ROOM);
     StackPane view = new StackPane(choosing);
     view.setMinSize(0, 0);
-    model.editing().subscribe(file -> edit(view, choosing, file, model, appearance, files));
+    model.job().editing().subscribe(file -> edit(view, choosing, file, model, appearance, files));
     model.teaching().subscribe(on -> teach(view, choosing, on, model, files));
     return new Room(ID, Text.ROOM_START.with(), view, () -> entered(model));
   }
@@ -81,7 +81,8 @@ public final class StartRoom {
       view.getChildren().setAll(choosing);
       return;
     }
-    JobForm form = new JobForm(file, model.tables(), appearance, files, model::saved, model::left);
+    JobChoice job = model.job();
+    JobForm form = new JobForm(file, job.tables(), appearance, files, job::saved, job::left);
     show(view, form);
     form.begin();
   }
@@ -95,7 +96,11 @@ public final class StartRoom {
     }
     LessonPane lesson =
         new LessonPane(
-            model.lesson(), new PortPane(model.gauge()), files, model::folder, model::leftLesson);
+            model.lesson(),
+            new PortPane(model.gauge()),
+            files,
+            model.job()::folder,
+            model::leftLesson);
     show(view, lesson);
     lesson.begin();
   }

@@ -3,6 +3,7 @@ package boreledger.station.bench.start;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.words.Text;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.collections.FXCollections;
@@ -19,6 +20,7 @@ public final class Trial {
   private final ObservableList<String> linesToSee = FXCollections.unmodifiableObservableList(lines);
   private final ReadOnlyBooleanWrapper listening = new ReadOnlyBooleanWrapper(false);
   private Runnable stop = () -> {};
+  private int count;
 
   Trial(StartServices services, Surroundings around) {
     this.services = services;
@@ -30,11 +32,13 @@ public final class Trial {
     stop();
     lines.setAll(Text.START_PRESS_NOW.with());
     listening.set(true);
-    around.background().execute(() -> listen(gauge, port));
+    int mine = count;
+    around.background().execute(() -> listen(mine, gauge, port));
   }
 
   /** Ends it. */
   public void stop() {
+    count++;
     stop.run();
     stop = () -> {};
     listening.set(false);
@@ -50,31 +54,41 @@ public final class Trial {
     return listening.getReadOnlyProperty();
   }
 
-  private void listen(Path gauge, String port) {
+  private void listen(int mine, Path gauge, String port) {
+    Consumer<String> heard = line -> around.screen().execute(() -> hear(mine, line));
     try {
-      Runnable end = services.listen(gauge, port, line -> around.screen().execute(() -> add(line)));
-      around.screen().execute(() -> listensUntil(end));
+      Runnable end = services.listen(gauge, port, heard);
+      around.screen().execute(() -> listensUntil(mine, end));
     } catch (RuntimeException e) {
       throw e;
     } catch (Exception e) {
-      around.screen().execute(() -> failed(e.getMessage()));
+      around.screen().execute(() -> failed(mine, e.getMessage()));
     }
   }
 
-  private void listensUntil(Runnable end) {
-    if (listening.get()) {
+  /**
+   * One that was ended before its port was open, maybe by the next one, must free it all the same.
+   */
+  private void listensUntil(int mine, Runnable end) {
+    if (mine == count) {
       stop = end;
     } else {
       end.run();
     }
   }
 
-  private void failed(String why) {
-    add(why);
-    listening.set(false);
+  private void failed(int mine, String why) {
+    hear(mine, why);
+    if (mine == count) {
+      listening.set(false);
+    }
   }
 
-  private void add(String line) {
+  /** What one that was ended still has to say would stand among the lines of the next one. */
+  private void hear(int mine, String line) {
+    if (mine != count) {
+      return;
+    }
     lines.add(line);
     while (lines.size() > LINES) {
       lines.remove(0);

@@ -1,5 +1,6 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.words.Text;
@@ -12,7 +13,8 @@ public final class BenchRoom {
   private BenchRoom() {}
 
   /** The room of a model. */
-  public static Room of(BenchModel model) {
-    return new Room(ID, Text.ROOM_BENCH.with(), new Desk(model));
+  public static Room of(BenchModel model, KeyChoices keys) {
+    Desk desk = new Desk(model, keys);
+    return new Room(ID, Text.ROOM_BENCH.with(), desk, () -> {}, desk::take);
   }
 }

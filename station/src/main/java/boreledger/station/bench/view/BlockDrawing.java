@@ -4,10 +4,15 @@ import boreledger.station.bench.look.Drawing;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.model.BlockPicture;
 import boreledger.station.bench.model.BlockPicture.Bore;
+import boreledger.station.bench.words.Text;
 import boreledger.station.job.Engine.Arrangement;
+import boreledger.station.plan.Position;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.shape.Arc;
 import javafx.scene.shape.ArcType;
 import javafx.scene.shape.Circle;
@@ -22,19 +27,63 @@ final class BlockDrawing extends Drawing {
   private static final double NUMBER_SHARE = 0.8;
   private static final double WIDE_NUMBER_SHARE = 0.64;
   private static final double LEAST_NUMBER_PX = 9;
+  private static final double CHOSEN_SHARE = 1.14;
   private static final double AXIS_SHARE = 1.32;
 
+  private final Consumer<Position> goTo;
   private BlockPicture picture;
+  private int chosen;
 
-  BlockDrawing(ObservableValue<BlockPicture> pictures) {
+  BlockDrawing(ObservableValue<BlockPicture> pictures, Consumer<Position> goTo) {
     super("block");
+    this.goTo = goTo;
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.BUTTON);
     pictures.subscribe(this::show);
+    focusedProperty().addListener(changed -> reached());
+    addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+  }
+
+  /** Whoever comes here by keyboard begins at the bore that is gauged. */
+  private void reached() {
+    for (Bore bore : picture.bores()) {
+      if (bore.now()) {
+        chosen = bore.number();
+      }
+    }
+    choose(Math.max(1, chosen));
+  }
+
+  private void choose(int number) {
+    chosen = Math.max(1, Math.min(picture.bores().size(), number));
+    setAccessibleText(spoken());
+    redraw();
+  }
+
+  private String spoken() {
+    return isFocused() && !picture.bores().isEmpty()
+        ? Text.BLOCK_ACCESSIBLE_CHOICE.with(picture.spoken(), Integer.toString(chosen))
+        : picture.spoken();
+  }
+
+  private void pressed(KeyEvent event) {
+    if (picture.bores().isEmpty()) {
+      return;
+    }
+    switch (event.getCode()) {
+      case LEFT, UP -> choose(chosen - 1);
+      case RIGHT, DOWN -> choose(chosen + 1);
+      case ENTER, SPACE -> goTo.accept(picture.bores().get(chosen - 1).entry());
+      default -> {
+        return;
+      }
+    }
+    event.consume();
   }
 
   private void show(BlockPicture newPicture) {
     picture = newPicture;
-    setAccessibleText(picture.spoken());
-    redraw();
+    choose(Math.max(1, chosen));
   }
 
   @Override
@@ -72,6 +121,9 @@ final class BlockDrawing extends Drawing {
   }
 
   private void bore(Bore bore, double x, double y, double radius) {
+    if (isFocused() && bore.number() == chosen) {
+      add(new Circle(x, y, CHOSEN_SHARE * radius), Styles.BORE_CHOSEN);
+    }
     add(new Circle(x, y, radius), bore.now() ? Styles.BORE_NOW : Styles.BORE);
     if (bore.done() > 0) {
       double lengthDeg = -360.0 * bore.done() / bore.planned();
@@ -84,6 +136,9 @@ final class BlockDrawing extends Drawing {
       axis(x, y, AXIS_SHARE * radius, radius);
     }
     number(bore, x, y, radius);
+    Circle area = add(new Circle(x, y, radius), Styles.BORE_AREA);
+    area.setId("bore-" + bore.number());
+    area.setOnMouseClicked(clicked -> goTo.accept(bore.entry()));
   }
 
   private void axis(double x, double y, double reach, double radius) {

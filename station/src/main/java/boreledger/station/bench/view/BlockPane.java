@@ -3,6 +3,8 @@ package boreledger.station.bench.view;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.BlockPicture;
+import boreledger.station.plan.Position;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
@@ -12,8 +14,8 @@ import javafx.scene.layout.VBox;
 final class BlockPane extends VBox {
   private final Label note = Words.label("block-note", Styles.MUTED);
 
-  BlockPane(ObservableValue<BlockPicture> pictures) {
-    BlockDrawing drawing = new BlockDrawing(pictures);
+  BlockPane(ObservableValue<BlockPicture> pictures, Consumer<Position> goTo) {
+    BlockDrawing drawing = new BlockDrawing(pictures, goTo);
     VBox.setVgrow(drawing, Priority.ALWAYS);
     getChildren().addAll(drawing, note);
     setMinHeight(0);

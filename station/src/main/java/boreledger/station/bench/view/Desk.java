@@ -1,9 +1,11 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Shown;
 import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -18,25 +20,35 @@ final class Desk extends VBox {
   private static final double TRACE_SHARE = 0.27;
   private static final double LEAST_TRACE_SHARE = 0.18;
 
-  Desk(BenchModel model) {
+  private final HandsPane hands;
+
+  Desk(BenchModel model, KeyChoices keys) {
     getStyleClass().add(Styles.DESK);
     Shown shown = model.shown();
-    GridPane middle = middle(shown);
+    hands = new HandsPane(model, keys);
+    GridPane middle = middle(model);
     VBox.setVgrow(middle, Priority.ALWAYS);
     SayingPane saying = new SayingPane(shown.saying());
-    QuestionPane question = new QuestionPane(model);
+    QuestionPane question = new QuestionPane(model, keys);
     saying.visibleProperty().bind(question.visibleProperty().not());
     getChildren()
         .addAll(
             new HeadPane(shown.heading()),
             middle,
             new StackPane(saying, question),
+            hands,
             new NoticePane(shown),
             new ProgressPane(shown.progress()),
             new LinePane(shown.line()));
   }
 
-  private static GridPane middle(Shown shown) {
+  /** Takes a key that was pressed in this room; whether it was used. */
+  boolean take(KeyEvent event) {
+    return hands.take(event);
+  }
+
+  private static GridPane middle(BenchModel model) {
+    Shown shown = model.shown();
     GridPane middle = new GridPane();
     for (double percent : WIDTHS_PERCENT) {
       ColumnConstraints column = new ColumnConstraints();
@@ -51,9 +63,9 @@ final class Desk extends VBox {
     middle.setMinHeight(0);
     middle.getStyleClass().add(Styles.DESK_MIDDLE);
     middle.add(left(shown), 0, 0, 1, 2);
-    middle.add(new BlockPane(shown.block()), 1, 0, 2, 1);
+    middle.add(new BlockPane(shown.block(), model::goTo), 1, 0, 2, 1);
     middle.add(new SectionPane(shown.section()), 1, 1);
-    middle.add(new GridView(shown.grid()), 2, 1);
+    middle.add(new GridView(shown.grid(), model::goTo), 2, 1);
     return middle;
   }
 

@@ -7,14 +7,19 @@ import boreledger.station.bench.model.Grid;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
 import boreledger.station.bench.words.Text;
+import boreledger.station.plan.Position;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The cylinder's readings: depths downwards, axes across. Its letters fit its room. */
@@ -26,10 +31,12 @@ final class GridView extends VBox {
 
   private final Label title = Words.label("grid-title");
   private final GridPane table = new GridPane();
+  private final Consumer<Position> goTo;
   private double widthEm;
   private int rows;
 
-  GridView(ObservableValue<Grid> grids) {
+  GridView(ObservableValue<Grid> grids, Consumer<Position> goTo) {
+    this.goTo = goTo;
     setId("grid");
     getStyleClass().add(Styles.GRID);
     table.setId("grid-table");
@@ -39,9 +46,11 @@ final class GridView extends VBox {
     table.widthProperty().addListener(changed -> fit());
     table.heightProperty().addListener(changed -> fit());
     grids.subscribe(this::show);
+    table.addEventFilter(KeyEvent.KEY_PRESSED, new CellKeys(table)::pressed);
   }
 
   private void show(Grid grid) {
+    CellKeys.At focused = CellKeys.focused(table);
     title.setText(grid.title());
     table.getChildren().clear();
     rows = grid.rows().size();
@@ -53,6 +62,7 @@ final class GridView extends VBox {
         row(i + 1, grid.rows().get(i));
       }
       fit();
+      CellKeys.makeReachable(table, focused);
     }
   }
 
@@ -78,7 +88,7 @@ final class GridView extends VBox {
     depth.getStyleClass().add(Styles.CELL);
     table.addRow(number, depth);
     for (int column = 0; column < row.cells().size(); column++) {
-      Label cell = cell(row.cells().get(column));
+      Button cell = cell(row.cells().get(column));
       cell.setId("cell-" + number + "-" + (column + 1));
       table.addRow(number, cell);
     }
@@ -91,14 +101,17 @@ final class GridView extends VBox {
     return label;
   }
 
-  private static Label cell(Cell cell) {
-    Label label = Words.fixed(cell.words(), Styles.CELL);
+  private Button cell(Cell cell) {
+    Button button = new Button(cell.words());
+    button.getStyleClass().setAll(Styles.CELL);
     if (cell.state() == Grid.State.NOW) {
-      label.getStyleClass().add(Styles.CELL_NOW);
+      button.getStyleClass().add(Styles.CELL_NOW);
     }
-    label.setMaxWidth(Double.MAX_VALUE);
-    label.setAccessibleText(cell.spoken());
-    return label;
+    button.setMinSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
+    button.setAccessibleText(Text.GRID_CELL_GO.with(cell.spoken()));
+    button.setOnAction(pressed -> goTo.accept(cell.position()));
+    return button;
   }
 
   private void fit() {

@@ -1,9 +1,11 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.BenchModel;
+import boreledger.station.bench.model.Command;
 import boreledger.station.bench.model.Question;
 import boreledger.station.bench.words.Text;
 import javafx.geometry.Pos;
@@ -19,13 +21,13 @@ final class QuestionPane extends HBox {
   private final Label words = Words.label("question", Styles.QUESTION_WORDS);
   private final Label why = Words.label("question-why");
 
-  QuestionPane(BenchModel model) {
+  QuestionPane(BenchModel model, KeyChoices keys) {
     getStyleClass().add(Styles.QUESTION);
     VBox text = new VBox(words, why);
     text.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(text, Priority.ALWAYS);
-    Button take = answer("take", Text.QUESTION_TAKE, model::confirmHeld);
-    Button leave = answer("leave", Text.QUESTION_LEAVE, model::leaveHeld);
+    Button take = answer(Command.CONFIRM, Text.QUESTION_TAKE, model::confirmHeld, keys);
+    Button leave = answer(Command.LEAVE, Text.QUESTION_LEAVE, model::leaveHeld, keys);
     VBox answers = new VBox(take, leave);
     answers.getStyleClass().add(Styles.ANSWERS);
     answers.setMinWidth(Region.USE_PREF_SIZE);
@@ -33,9 +35,10 @@ final class QuestionPane extends HBox {
     model.shown().question().subscribe(this::show);
   }
 
-  private static Button answer(String id, Text words, Runnable action) {
-    Button button = new Button(words.with());
-    button.setId(id);
+  private static Button answer(Command command, Text words, Runnable action, KeyChoices keys) {
+    Button button = new Button();
+    button.setId(command.id());
+    keys.key(command).subscribe(key -> button.setText(words.with(key.getName())));
     button.setMaxWidth(Double.MAX_VALUE);
     button.getStyleClass().setAll(Styles.ANSWER);
     button.setOnAction(pressed -> action.run());

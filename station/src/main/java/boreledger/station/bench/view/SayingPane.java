@@ -33,6 +33,7 @@ final class SayingPane extends VBox {
           case NONE -> Sign.Kind.NONE;
           case TAKEN -> Sign.Kind.TAKEN;
           case TAKEN_BACK -> Sign.Kind.TAKEN_BACK;
+          case MOVED -> Sign.Kind.NOW;
           case NOT_TAKEN -> Sign.Kind.REFUSED;
           case HELD -> Sign.Kind.HELD;
         });

@@ -127,12 +127,15 @@ public final class StationScene extends Scene {
   }
 
   private void pressed(KeyEvent event) {
-    if (event.isShortcutDown() && event.getCode().isDigitKey()) {
+    boolean writing = takesLetters(getFocusOwner());
+    if (!writing && shown.get().keys().test(event)) {
+      event.consume();
+    } else if (event.isShortcutDown() && event.getCode().isDigitKey()) {
       goByNumber(event);
     } else if (event.getCode() == KeyCode.F11) {
       appearance.full().set(!appearance.full().get());
       event.consume();
-    } else if (!takesLetters(getFocusOwner()) && !event.isShortcutDown()) {
+    } else if (!writing && !event.isShortcutDown()) {
       letter(event);
     }
   }
@@ -152,8 +155,6 @@ public final class StationScene extends Scene {
 
   private void letter(KeyEvent event) {
     switch (event.getCode()) {
-      case T -> model.confirmHeld();
-      case L -> model.leaveHeld();
       case M -> model.mutedProperty().set(!model.mutedProperty().get());
       case V -> model.spokenProperty().set(!model.spokenProperty().get());
       case B -> appearance.light().set(appearance.light().get().next());

@@ -2,6 +2,7 @@ package boreledger.station.job.draft;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Writes what was typed into a field as a value of a TOML file. */
@@ -64,7 +65,7 @@ public final class TomlText {
               if (c == '"' || c == '\\') {
                 quoted.append('\\').append((char) c);
               } else if (Character.isISOControl(c)) {
-                quoted.append(String.format("\\u%04X", c));
+                quoted.append(String.format(Locale.ROOT, "\\u%04X", c));
               } else {
                 quoted.append((char) c);
               }

@@ -10,6 +10,7 @@ import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.tone.Tones;
 import boreledger.station.bench.voice.Voice;
 import boreledger.station.ledger.LedgerFault;
+import boreledger.station.plan.Position;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,9 +36,9 @@ class PicturesTest extends BenchFixture {
     BlockPicture block = shown().block().get();
     assertEquals(
         List.of(
-            new BlockPicture.Bore(1, 6, 6, false),
-            new BlockPicture.Bore(2, 3, 6, true),
-            new BlockPicture.Bore(3, 0, 6, false)),
+            new BlockPicture.Bore(1, 6, 6, false, new Position.Bore(1, 12, "thrust")),
+            new BlockPicture.Bore(2, 3, 6, true, new Position.Bore(2, 60, "pin")),
+            new BlockPicture.Bore(3, 0, 6, false, new Position.Bore(3, 12, "thrust"))),
         block.bores());
     assertEquals(0, block.axisDeg());
     assertEquals("", block.note());

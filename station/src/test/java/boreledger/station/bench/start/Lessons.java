@@ -2,6 +2,7 @@ package boreledger.station.bench.start;
 
 import boreledger.station.app.BenchFolder;
 import boreledger.station.bench.lesson.LessonModel;
+import boreledger.station.bench.lesson.LessonSource;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -39,8 +40,8 @@ public final class Lessons {
                 List.of("A +0.000 mm", "A +5.000 mm", "A -2.345 mm"));
     model.teach();
     LessonModel lesson = model.lesson();
-    lesson.source().set(LessonModel.Source.RECORDING);
-    lesson.recording().set(recording.toString());
+    lesson.source().kind().set(LessonSource.Kind.RECORDING);
+    lesson.source().recording().set(recording.toString());
     lesson.begin();
     return lesson;
   }

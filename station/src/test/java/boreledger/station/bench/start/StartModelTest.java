@@ -51,33 +51,34 @@ class StartModelTest {
 
   @Test
   void anOpenedJobIsShownRememberedAndHasItsLedgerBesideIt() {
-    model.open(job);
+    model.job().open(job);
 
-    assertEquals("Pumphouse three", model.job().get().name());
+    assertEquals("Pumphouse three", model.job().card().get().name());
     assertEquals(
-        "3 cylinders, in line, bore 96 mm, stroke 104 mm", model.job().get().details().get(0));
-    assertEquals(List.of(job.toAbsolutePath()), model.recent());
+        "3 cylinders, in line, bore 96 mm, stroke 104 mm",
+        model.job().card().get().details().get(0));
+    assertEquals(List.of(job.toAbsolutePath()), model.job().recent());
     assertEquals(folder.resolve("my.ledger.db"), house.ledger());
-    assertEquals(List.of("top", "second", "oil-rail"), model.rings());
+    assertEquals(List.of("top", "second", "oil-rail"), model.measuring().rings());
   }
 
   @Test
   void aJobWithAMistakeIsToldWithItsPlaceAndTheOpenOneStays() throws IOException {
-    model.open(job);
+    model.job().open(job);
     Path broken = folder.resolve("broken.job.toml");
     Files.writeString(broken, "format = \"boreledger-job/1\"\nname = 3\n");
 
-    model.open(broken);
+    model.job().open(broken);
 
     assertTrue(model.problem().get().contains("broken.job.toml:2:"), model.problem().get());
-    assertEquals("Pumphouse three", model.job().get().name());
+    assertEquals("Pumphouse three", model.job().card().get().name());
   }
 
   @Test
   void practisingOnTheOpenJobGoesToTheBench() {
-    model.open(job);
-    model.settingTemp().set("20,4");
-    model.blockTemp().set("21.3 °C");
+    model.job().open(job);
+    model.measuring().settingTemp().set("20,4");
+    model.measuring().blockTemp().set("21.3 °C");
 
     model.begin();
 
@@ -101,9 +102,9 @@ class StartModelTest {
 
   @Test
   void gapsOfARingOnAPortAreAskedForAsChosen() {
-    model.open(job);
-    model.measure().set(Measure.GAP);
-    model.ring().set("second");
+    model.job().open(job);
+    model.measuring().measure().set(Measure.GAP);
+    model.measuring().ring().set("second");
     model.gauge().practising().set(false);
     model.begin();
     assertTrue(model.problem().get().contains("port"), model.problem().get());
@@ -123,7 +124,7 @@ class StartModelTest {
 
   @Test
   void whatStandsInTheWayIsToldAndThePersonStays() {
-    model.open(job);
+    model.job().open(job);
     program.refusal = "serial port COM9: there is no such port";
 
     model.begin();
@@ -135,8 +136,8 @@ class StartModelTest {
   @ParameterizedTest
   @CsvSource({"warm", "20.4.1", "-300", "200", "NaN"})
   void aTemperatureThatCannotBeIsRefusedInWords(String typed) {
-    model.open(job);
-    model.blockTemp().set(typed);
+    model.job().open(job);
+    model.measuring().blockTemp().set(typed);
 
     model.begin();
 
@@ -146,43 +147,43 @@ class StartModelTest {
 
   @Test
   void aJobIsChangedInAFormAndOpenedWhenItWasSaved() {
-    model.editJob();
-    assertNull(model.editing().get());
-    model.open(job);
+    model.job().edit();
+    assertNull(model.job().editing().get());
+    model.job().open(job);
 
-    model.editJob();
-    assertEquals(job, model.editing().get());
-    model.saved(job);
+    model.job().edit();
+    assertEquals(job, model.job().editing().get());
+    model.job().saved(job);
 
-    assertNull(model.editing().get());
-    assertEquals("Pumphouse three", model.job().get().name());
+    assertNull(model.job().editing().get());
+    assertEquals("Pumphouse three", model.job().card().get().name());
   }
 
   @Test
   void aNewJobIsMadeBesideTheLastOne() {
-    model.open(job);
+    model.job().open(job);
 
-    model.newJob();
+    model.job().make();
 
-    assertEquals(folder.toAbsolutePath(), model.editing().get());
-    model.left();
-    assertNull(model.editing().get());
+    assertEquals(folder.toAbsolutePath(), model.job().editing().get());
+    model.job().left();
+    assertNull(model.job().editing().get());
   }
 
   @Test
   void aNewJobIsNotMadeAmongThoseThatCameWithTheProgram() {
-    model.open(Folders.sampleJob());
+    model.job().open(Folders.sampleJob());
 
-    model.newJob();
+    model.job().make();
 
-    assertEquals(Path.of(System.getProperty("user.home")), model.editing().get());
+    assertEquals(Path.of(System.getProperty("user.home")), model.job().editing().get());
   }
 
   @Test
   void whoListensToTheListsIsToldHoweverLongItTakes() throws Exception {
     List<String> told = new ArrayList<>();
     model.gauge().ports().addListener((InvalidationListener) change -> told.add("ports"));
-    model.recent().addListener((InvalidationListener) change -> told.add("recent"));
+    model.job().recent().addListener((InvalidationListener) change -> told.add("recent"));
     WeakReference<Object> waste = new WeakReference<>(new Object());
     for (int i = 0; i < 100 && waste.get() != null; i++) {
       System.gc();
@@ -190,14 +191,14 @@ class StartModelTest {
     assertNull(waste.get(), "a collection took place");
 
     model.gauge().lookForPorts();
-    model.open(job);
+    model.job().open(job);
 
     assertEquals(List.of("ports", "recent"), told.stream().distinct().toList());
   }
 
   @Test
   void whatIsGaugedCanBeStoppedHere() {
-    model.open(job);
+    model.job().open(job);
     program.refusal = "Something is being gauged already";
     program.gauging = true;
     model.begin();
@@ -212,7 +213,7 @@ class StartModelTest {
 
   @Test
   void aTrialShowsWhatIsHeardAndEndsWhenGaugingBegins() {
-    model.open(job);
+    model.job().open(job);
     model.trial().start(model.gauge().profile().get().gauge(), "/dev/ttyUSB0");
     assertTrue(model.trial().listening().get());
     assertEquals("value 0.012 mm", model.trial().lines().get(2));

@@ -35,12 +35,12 @@ class StartSnapshots {
     draw(
         "start-open",
         model -> {
-          model.open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
-          model.measure().set(Measure.GAP);
+          model.job().open(House.SAMPLES.resolve("pumphouse-three.job.toml"));
+          model.measuring().measure().set(Measure.GAP);
           model.gauge().practising().set(false);
           model.gauge().lookForPorts();
-          model.settingTemp().set("20,4");
-          model.blockTemp().set("warm");
+          model.measuring().settingTemp().set("20,4");
+          model.measuring().blockTemp().set("warm");
           model.gauge().port().set("/dev/ttyUSB0");
           model.trial().start(model.gauge().profile().get().gauge(), "/dev/ttyUSB0");
           model.begin();

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -62,6 +63,26 @@ class BenchLayoutTest {
         WaitForAsyncUtils.asyncFx(
                 () -> {
                   Scene scene = Scenes.bench(states.model(), size);
+                  Scenes.layOut(scene);
+                  check(scene, where);
+                })
+            .get();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theChoiceOfKeysFits(Language language) throws Exception {
+    Text.speak(language);
+    try (BenchStates states = new BenchStates(folder)) {
+      states.play("noticed");
+      for (double[] size : Scenes.SIZES) {
+        String where = language + ", keys at " + (int) size[0] + "x" + (int) size[1] + ": ";
+        WaitForAsyncUtils.asyncFx(
+                () -> {
+                  Scene scene = Scenes.bench(states.model(), size);
+                  Scenes.chooseKeys(scene);
                   Scenes.layOut(scene);
                   check(scene, where);
                 })

@@ -40,20 +40,23 @@ class BenchSnapshots {
       try (BenchStates states = new BenchStates(Files.createTempDirectory(folder, name))) {
         states.play(name);
         for (double[] size : Scenes.SIZES) {
-          shoot(states, name, size, false);
+          shoot(states, name, size, Light.DARK, false);
         }
-        shoot(states, name + "-bright", Scenes.SIZES[2], true);
+        shoot(states, name + "-bright", Scenes.SIZES[2], Light.BRIGHT, false);
+        shoot(states, name + "-keys", Scenes.SIZES[1], Light.DARK, true);
       }
     }
   }
 
-  private void shoot(BenchStates states, String name, double[] size, boolean bright)
+  private void shoot(BenchStates states, String name, double[] size, Light light, boolean keys)
       throws Exception {
     WritableImage image =
         WaitForAsyncUtils.asyncFx(
                 () -> {
-                  StationScene scene =
-                      Scenes.bench(states.model(), size, bright ? Light.BRIGHT : Light.DARK);
+                  StationScene scene = Scenes.bench(states.model(), size, light);
+                  if (keys) {
+                    Scenes.chooseKeys(scene);
+                  }
                   Scenes.layOut(scene);
                   return scene.snapshot(null);
                 })

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.ScriptedRun;
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Appearance;
+import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.BenchServices;
 import boreledger.station.bench.tone.Tones;
@@ -60,7 +62,12 @@ class BenchWindowTest {
             Runnable::run,
             () -> System.nanoTime() / 1e9);
     run.watch(model::accept);
-    new StationWindow(model, List.of(BenchRoom.of(model)), new Appearance(), stage).show();
+    new StationWindow(
+            model,
+            List.of(BenchRoom.of(model, new KeyChoices(new Memory(null)))),
+            new Appearance(),
+            stage)
+        .show();
   }
 
   @AfterEach
@@ -164,7 +171,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     Set<String> reached = new TreeSet<>();
-    for (int i = 0; i < 10; i++) {
+    for (int i = 0; i < 20; i++) {
       robot.type(KeyCode.TAB);
       Node focused = stage.getScene().getFocusOwner();
       reached.add(String.valueOf(focused.getId()));
@@ -240,7 +247,7 @@ class BenchWindowTest {
     hold();
     WaitForAsyncUtils.waitForFxEvents();
     var buttons = robot.lookup(node -> node instanceof ButtonBase).queryAllAs(ButtonBase.class);
-    assertEquals(9, buttons.size());
+    assertEquals(21, buttons.size());
     for (ButtonBase button : buttons) {
       String spoken =
           button.getAccessibleText() == null ? button.getText() : button.getAccessibleText();

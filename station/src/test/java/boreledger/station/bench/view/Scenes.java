@@ -1,8 +1,10 @@
 package boreledger.station.bench.view;
 
+import boreledger.station.bench.keys.KeyChoices;
 import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Light;
 import boreledger.station.bench.look.Room;
+import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.bench.words.Text;
@@ -11,6 +13,8 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Pane;
 
 /** Scenes that no window shows. */
@@ -38,11 +42,18 @@ final class Scenes {
   static StationScene bench(BenchModel model, double[] size, Light light) {
     Appearance appearance = new Appearance();
     appearance.light().set(light);
-    List<Room> rooms = new ArrayList<>(List.of(BenchRoom.of(model)));
+    List<Room> rooms =
+        new ArrayList<>(List.of(BenchRoom.of(model, new KeyChoices(new Memory(null)))));
     for (Text name : OTHERS) {
       rooms.add(new Room(name.key(), name.with(), new Pane()));
     }
     return new StationScene(model, rooms, appearance, size[0], size[1]);
+  }
+
+  /** Shows what is seen while a key is being chosen. */
+  static void chooseKeys(Scene scene) {
+    ((ToggleButton) scene.lookup("#choose-keys")).fire();
+    ((Button) scene.lookup("#command-take-back")).fire();
   }
 
   /** Applies styles and lays out until the sizes that depend on each other have settled. */
