@@ -71,9 +71,9 @@ class CautionsTest {
     String running =
         "[running]\nring_temp_c = %.1f\nwall_top_temp_c = 150.0\nwall_bottom_temp_c = 150.0\n";
     SmallJob rail =
-        job.with("name = \"top\"", "name = \"top\"\nkind = \"oil\"")
+        job.with("name = \"top\"", "name = \"oil\"")
             .with("[setting]", running.formatted(ringC) + "[setting]");
-    Sitting gaps = Sitting.ofGaps(rail).gap(12, 0.5).gap(60, 0.5).at(20.0, 20.0);
+    Sitting gaps = Sitting.ofGaps(rail, "oil").gap(12, 0.5).gap(60, 0.5).at(20.0, 20.0);
 
     Computed computed = Computed.of(rail, whole(0), gaps);
 
