@@ -51,7 +51,11 @@ final class SharedLines {
         weights.keySet().stream().mapToDouble(Diameter::diameterMm).average().orElseThrow();
     lines.addAll(ofBore(session, boreMm));
     lines.addAll(ofSetting(session));
-    return lines.stream().map(line -> line.times(net)).toList();
+    List<Component> all = new ArrayList<>(lines.stream().map(line -> line.times(net)).toList());
+    if (!session.gauge().maxErrorIncludesRepeatability()) {
+      all.addAll(ZeroScatter.of(session, weights));
+    }
+    return all;
   }
 
   private static List<Component> ofBore(BoreGauging session, double boreMm) {

@@ -3,8 +3,10 @@ package boreledger.calc.bore;
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.input.Require;
 import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -81,6 +83,25 @@ public record ZeroLine(List<ZeroCheck> checks) {
         .mapToDouble(check -> Math.abs(check.settingTempC() - ReferenceTemperature.C))
         .max()
         .orElseThrow();
+  }
+
+  /**
+   * How much each check counts in the zero at a time: the two neighbours by their distance, one
+   * alone outside all; a check that does not count is left out.
+   */
+  Map<ZeroCheck, Double> sharesAt(double tS) {
+    if (!brackets(tS)) {
+      return Map.of(checks.get(tS < checks.get(0).tS() ? 0 : checks.size() - 1), 1.0);
+    }
+    int next = indexAfter(tS);
+    ZeroCheck before = checks.get(next - 1);
+    ZeroCheck after = checks.get(next);
+    double part = (tS - before.tS()) / (after.tS() - before.tS());
+    Map<ZeroCheck, Double> shares = new LinkedHashMap<>();
+    shares.put(before, 1 - part);
+    shares.put(after, part);
+    shares.values().removeIf(share -> share == 0);
+    return shares;
   }
 
   private double at(double tS, ToDoubleFunction<ZeroCheck> quantity) {

@@ -44,6 +44,8 @@ class DiameterBudgetTest {
     expected.put("gauge growth", d * 11.5e-6 * 0.5);
     expected.put("setting temperature", 96.002 * 11.5e-6 * 0.5);
     expected.put("setting expansion coefficient", 96.002 * 0.5e-6 * 0.4);
+    // In the middle between two checks the zero is their mean.
+    expected.put("repeatability of the zero", 0.0008 / Math.sqrt(2));
     expected.put("resolution of readings", 0.001 / SQRT12);
     expected.put("repeatability", 0.0008);
     expected.put("gauge permissible error", 0.002 / SQRT3);
@@ -126,6 +128,7 @@ class DiameterBudgetTest {
     assertFalse(found.containsKey("resolution of the zero"));
     assertFalse(found.containsKey("resolution of readings"));
     assertFalse(found.containsKey("repeatability"));
+    assertFalse(found.containsKey("repeatability of the zero"));
     assertEquals(0.002 / SQRT3, found.get("gauge permissible error"), 1e-12);
   }
 
@@ -138,6 +141,23 @@ class DiameterBudgetTest {
     Map<String, Double> mixed = lines(rocked.minus(at(Gaugings.usual(), 60, 0.01)).budget());
     assertEquals(0.0003, mixed.get("scatter of samples"), 1e-15);
     assertEquals(0.0008, mixed.get("repeatability"), 1e-15);
+  }
+
+  @Test
+  void checksWithTheirOwnScatterCountByHowNearTheyAre() {
+    BoreGauging session =
+        Gaugings.with(
+            ZeroLine.of(
+                new ZeroCheck(0, 0, 20.4, 0.0003), new ZeroCheck(1000, 0.001, 20.4, 0.0004)),
+            GaugeAccuracy.of(0.001, 0.002));
+    Diameter early = session.diameter(new BoreReading(12, "pin", 250, 0.02, 0.0002));
+    assertEquals(
+        Math.hypot(0.75 * 0.0003, 0.25 * 0.0004),
+        lines(early.budget()).get("scatter of the zero"),
+        1e-15);
+    assertFalse(lines(early.budget()).containsKey("repeatability of the zero"));
+    Diameter last = session.diameter(new BoreReading(12, "pin", 1500, 0.02, 0.0002));
+    assertEquals(0.0004, lines(last.budget()).get("scatter of the zero"), 1e-15);
   }
 
   @Test

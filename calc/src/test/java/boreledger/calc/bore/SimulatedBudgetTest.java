@@ -43,6 +43,7 @@ class SimulatedBudgetTest {
       double ab,
       double growthK,
       double zeroRound,
+      double zeroScatter,
       double linearity,
       double zeroWander) {
     static World draw(Random random) {
@@ -54,6 +55,8 @@ class SimulatedBudgetTest {
           AB + random.nextGaussian() * 0.5e-6,
           random.nextGaussian() * 0.5,
           even(random, 0.0005),
+          // Two checks, and all readings midway: the zero is their mean.
+          (random.nextGaussian() + random.nextGaussian()) / 2 * 0.0008,
           even(random, 0.002),
           even(random, DZ / 2));
     }
@@ -68,6 +71,7 @@ class SimulatedBudgetTest {
           - d20 * 11.5e-6 * growthK
           + DZ / 2
           + zeroRound
+          + zeroScatter
           + errors
           + even(random, 0.0005)
           + random.nextGaussian() * 0.0008;

@@ -77,7 +77,7 @@ public record FilingBook(Path ledger, EntryWriter writer, Clock clock) {
     try (LedgerView view = LedgerView.open(ledger)) {
       filed = filed(new StoredJobs(view).sessions(note.jobName()), note);
     }
-    long entry = writer.write(ledger, filed);
+    long entry = writer.write(ledger, List.of(filed));
     return Kept.of("filed", entry, entry, filed);
   }
 
@@ -96,7 +96,7 @@ public record FilingBook(Path ledger, EntryWriter writer, Clock clock) {
     Filed filed = counting(entry);
     Withdrawn body =
         new Withdrawn(filed.session(), entry, clock.instant(), why.strip(), who.strip());
-    return Kept.of("withdrawn", writer.write(ledger, body), entry, filed);
+    return Kept.of("withdrawn", writer.write(ledger, List.of(body)), entry, filed);
   }
 
   private Filed filed(JobSessions sessions, PassNote note) throws UsageProblem {

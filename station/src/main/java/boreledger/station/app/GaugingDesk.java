@@ -5,10 +5,11 @@ import boreledger.drivers.line.LineFault;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingRun;
 import boreledger.station.gauging.Wish;
-import boreledger.station.ledger.EntryBody.OfFiling;
+import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -86,20 +87,22 @@ public final class GaugingDesk implements EntryWriter {
   }
 
   /**
-   * Writes an entry about filing: while something is being gauged into the same ledger, on the
-   * thread that writes it, between two readings; else by itself.
+   * Writes what is said besides gauging: while something is being gauged into the same ledger, on
+   * the thread that writes it, between two readings; else by itself. Of a session that is being
+   * gauged just now only filing is noted: it could not go on over a correction that it does not
+   * know of.
    */
   @Override
-  public long write(Path ledger, OfFiling body) throws LedgerFault, UsageProblem {
+  public long write(Path ledger, List<EntryBody> bodies) throws LedgerFault, UsageProblem {
     CompletableFuture<Long> entry;
     synchronized (this) {
       if (!isBusy()) {
-        return EntryWriter.BY_ITSELF.write(ledger, body);
+        return EntryWriter.BY_ITSELF.write(ledger, bodies);
       }
       GaugingRun run = play.current().orElseThrow(GaugingDesk::notNow);
-      Optional<CompletableFuture<Long>> asked = run.keep(ledger, body);
+      Optional<CompletableFuture<Long>> asked = run.keep(ledger, bodies);
       if (asked.isEmpty()) {
-        return EntryWriter.BY_ITSELF.write(ledger, body);
+        return EntryWriter.BY_ITSELF.write(ledger, bodies);
       }
       entry = asked.get();
     }

@@ -4,9 +4,9 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.profile.Reads;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.ledger.Entry;
+import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
 import boreledger.station.ledger.EntryBody.SessionOpened;
-import boreledger.station.ledger.Ledger;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
@@ -30,12 +30,18 @@ import java.util.function.Predicate;
  * gives back, and is made off the screen's thread.
  *
  * @param ledger the file; it need not exist yet
+ * @param writer writes corrections
  */
-public record LedgerBook(Path ledger) {
+public record LedgerBook(Path ledger, EntryWriter writer) {
   /** More than any entry's number. */
   public static final long END = Long.MAX_VALUE;
 
   private static final int AT_ONCE = 200;
+
+  /** A ledger that is corrected by itself. */
+  public LedgerBook(Path ledger) {
+    this(ledger, EntryWriter.BY_ITSELF);
+  }
 
   /**
    * How a session's values are to be shown.
@@ -111,9 +117,7 @@ public record LedgerBook(Path ledger) {
    */
   public Done takeBack(long entry, String why, String who, Clock clock)
       throws LedgerFault, NotPossible {
-    try (Ledger open = Ledger.open(ledger)) {
-      return new Correction(open, why, who, clock).takeBack(entry);
-    }
+    return correction(why, who, clock).takeBack(entry);
   }
 
   /**
@@ -124,9 +128,7 @@ public record LedgerBook(Path ledger) {
    */
   public Done restore(long entry, String why, String who, Clock clock)
       throws LedgerFault, NotPossible {
-    try (Ledger open = Ledger.open(ledger)) {
-      return new Correction(open, why, who, clock).restore(entry);
-    }
+    return correction(why, who, clock).restore(entry);
   }
 
   /**
@@ -139,9 +141,8 @@ public record LedgerBook(Path ledger) {
    */
   public Done move(long entry, String to, String why, String who, Clock clock)
       throws LedgerFault, NotPossible, UsageProblem {
-    try (Ledger open = Ledger.open(ledger);
-        LedgerView view = open.view()) {
-      Correction correction = new Correction(open, why, who, clock);
+    Correction correction = correction(why, who, clock);
+    try (LedgerView view = LedgerView.open(ledger)) {
       List<Position> plan = SessionPlan.of(view, correction.session(entry));
       return correction.move(entry, PlaceWords.find(to, plan), plan);
     }
@@ -156,11 +157,29 @@ public record LedgerBook(Path ledger) {
    */
   public Amendment amend(long session, SessionChange change, String why, String who, Clock clock)
       throws LedgerFault, NotPossible, UsageProblem, FileProblem {
-    try (Ledger open = Ledger.open(ledger);
-        LedgerView view = open.view()) {
-      Correction correction = new Correction(open, why, who, clock);
+    Correction correction = correction(why, who, clock);
+    try (LedgerView view = LedgerView.open(ledger)) {
       StoredSession stored = correction.stored(session);
       return correction.amend(session, change.of(view, stored));
+    }
+  }
+
+  private Correction correction(String why, String who, Clock clock) {
+    return new Correction(() -> LedgerView.open(ledger), this::write, why, who, clock);
+  }
+
+  private long write(List<EntryBody> bodies) throws LedgerFault, NotPossible {
+    try {
+      return writer.write(ledger, bodies);
+    } catch (UsageProblem notNow) {
+      throw new NotPossible(notNow.getMessage());
+    }
+  }
+
+  /** Everything that is known of a session besides its readings. */
+  public OpenedSession session(long id) throws LedgerFault, UsageProblem {
+    try (LedgerView view = LedgerView.open(ledger)) {
+      return OpenedSession.of(view, id);
     }
   }
 

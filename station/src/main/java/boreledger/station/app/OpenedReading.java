@@ -11,6 +11,7 @@ import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.results.BoreResults.PositionResult;
 import boreledger.station.session.StoredSession;
 import boreledger.station.session.StoredSession.Stint;
@@ -26,6 +27,8 @@ import java.util.List;
  * @param temperatures in force at that moment
  * @param diameter what the reading means as a diameter, computed from its session alone; null
  *     unless it is a bore's reading in force
+ * @param free the places of its session's plan without a reading that stands, in order: there it
+ *     can be moved to; empty for a reading that was taken back or is of a setting ring
  * @param noDiameter why there is no diameter although it is one, in words; else null
  */
 public record OpenedReading(
@@ -36,7 +39,13 @@ public record OpenedReading(
     Entry setting,
     Stint temperatures,
     PositionResult diameter,
+    List<Position> free,
     String noDiameter) {
+  /** Takes a copy of the list. */
+  public OpenedReading {
+    free = List.copyOf(free);
+  }
+
   /** The reading itself. */
   public ReadingTaken reading() {
     return (ReadingTaken) line.entry().body();
@@ -73,7 +82,22 @@ public record OpenedReading(
         setting(said, reading),
         session.stintAt(reading.tS()),
         diameter,
+        free(view, session, line),
         noDiameter);
+  }
+
+  private static List<Position> free(LedgerView view, StoredSession session, EntryLine line) {
+    if (line.standing() == Standing.TAKEN_BACK || line.position() instanceof SettingCheck) {
+      return List.of();
+    }
+    try {
+      return SessionPlan.of(view, session).stream()
+          .filter(place -> !(place instanceof SettingCheck) && session.at(place).isEmpty())
+          .toList();
+    } catch (LedgerFault damaged) {
+      // What can still be read is shown; the audit says what is damaged.
+      return List.of();
+    }
   }
 
   private static long session(LedgerView view, long seq) throws LedgerFault, UsageProblem {

@@ -11,6 +11,7 @@ import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.ImportedChains;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.StoredRow;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +27,8 @@ final class ContentsAudit {
   private final SessionsAudit sessions;
   private final SealsAudit seals;
   private final Remarks remarks;
-  private final WallWatch wall = new WallWatch();
+  private final Instant now;
+  private final WallWatch wall;
   private final Map<String, WallWatch> otherWalls = new HashMap<>();
   private final Map<String, ContentsInside> inside = new HashMap<>();
   private final Rows rows;
@@ -38,7 +40,10 @@ final class ContentsAudit {
       Shelf shelf,
       SessionsAudit sessions,
       SealsAudit seals,
-      Remarks remarks) {
+      Remarks remarks,
+      Instant now) {
+    this.now = now;
+    this.wall = WallWatch.until(now);
     this.rows = rows;
     this.imported = imported;
     this.shelf = shelf;
@@ -86,7 +91,7 @@ final class ContentsAudit {
       inside.computeIfAbsent(ledger, this::inside).accept(row.seq(), ForeignRow.of(from));
       return;
     }
-    WallWatch clock = otherWalls.computeIfAbsent(ledger, id -> new WallWatch());
+    WallWatch clock = otherWalls.computeIfAbsent(ledger, id -> WallWatch.until(now));
     if (body instanceof LedgerMade made) {
       made(row.seq(), made, clock);
     } else if (body instanceof Sealed sealed) {
@@ -130,7 +135,8 @@ final class ContentsAudit {
             itsShelf,
             sessions.within(itsShelf, new CorrectionsAudit(its, chains, itsShelf), told),
             seals.within(its, chains, told),
-            told),
+            told,
+            now),
         told);
   }
 

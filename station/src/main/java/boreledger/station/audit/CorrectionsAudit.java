@@ -134,6 +134,11 @@ final class CorrectionsAudit {
     } else if (!(amended.tS() >= 0)) {
       return Optional.of("amends session " + amended.session() + " from before it was opened");
     }
+    Optional<String> temperature =
+        SessionsAudit.noTemperature(amended.settingTempC(), amended.blockTempC());
+    if (temperature.isPresent()) {
+      return temperature;
+    }
     Optional<String> wrong = wrongJob(amended, session.opened());
     if (wrong.isEmpty()) {
       Amendment amendment = session.amend(seq, amended);

@@ -10,6 +10,7 @@ import boreledger.station.ledger.StoredRow;
 import boreledger.station.seal.Seal;
 import boreledger.station.session.Version;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +35,8 @@ public final class LedgerAudit {
   private final ContentsAudit contents;
   private long entries;
 
-  private LedgerAudit(Path path, LedgerFile file, Set<Bytes> knownKeys, AuditProgress progress) {
+  private LedgerAudit(
+      Path path, LedgerFile file, Set<Bytes> knownKeys, AuditProgress progress, Instant now) {
     this.path = path;
     this.file = file;
     this.progress = progress;
@@ -42,7 +44,7 @@ public final class LedgerAudit {
     this.corrections = new CorrectionsAudit(file::row, imported, shelf);
     this.sessions = new SessionsAudit(shelf, corrections, remarks);
     this.seals = new SealsAudit(file::row, imported, knownKeys, remarks);
-    this.contents = new ContentsAudit(file::row, imported, shelf, sessions, seals, remarks);
+    this.contents = new ContentsAudit(file::row, imported, shelf, sessions, seals, remarks, now);
   }
 
   /**
@@ -56,9 +58,20 @@ public final class LedgerAudit {
   public static AuditReport of(
       Path path, Map<String, Seal> sealFiles, Set<Bytes> knownKeys, AuditProgress progress)
       throws LedgerFault, AuditStopped {
+    return of(path, sealFiles, knownKeys, progress, Instant.now());
+  }
+
+  /** Audits a ledger at a moment. */
+  static AuditReport of(
+      Path path,
+      Map<String, Seal> sealFiles,
+      Set<Bytes> knownKeys,
+      AuditProgress progress,
+      Instant now)
+      throws LedgerFault, AuditStopped {
     long startNs = System.nanoTime();
     try (LedgerFile file = LedgerFile.open(path)) {
-      LedgerAudit audit = new LedgerAudit(path, file, knownKeys, progress);
+      LedgerAudit audit = new LedgerAudit(path, file, knownKeys, progress, now);
       audit.file();
       audit.entries();
       audit.sealsKeptElsewhere(sealFiles);

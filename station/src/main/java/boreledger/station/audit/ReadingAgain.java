@@ -109,6 +109,10 @@ final class ReadingAgain {
         picked.standardUncertaintyMm(),
         differences);
     compare("t_s", reading.tS(), picked.tS(), differences);
+    // More may stand there: what came of earlier samples, or of a person who confirmed it.
+    picked.cautions().stream()
+        .filter(caution -> !reading.cautions().contains(caution))
+        .forEach(caution -> differences.add("its caution is missing: " + caution));
   }
 
   private static void compare(String what, Object stored, Object again, List<String> differences) {

@@ -120,13 +120,26 @@ final class SealsAudit {
     if (wrong != null) {
       remarks.finding(seq, who + " does not hold: " + wrong);
     } else if (!known.contains(seal.key())) {
+      String another = sealedBeforeByAnotherKey(seal) ? " and not the one of that name before" : "";
       remarks.notice(
           seq,
-          who + " is by a key that is not known here, " + seal.keyText() + ": ask " + seal.name());
+          who
+              + " is by a key that is not known here"
+              + another
+              + ", "
+              + seal.keyText()
+              + ": ask "
+              + seal.name());
     }
     if (met.size() < Remarks.MOST_KEPT) {
       met.add(new Met(from, seal, wrong == null));
     }
+  }
+
+  private boolean sealedBeforeByAnotherKey(Seal seal) {
+    return met.stream()
+        .map(Met::seal)
+        .anyMatch(other -> other.name().equals(seal.name()) && !other.key().equals(seal.key()));
   }
 
   private static String named(String from, Seal seal) {

@@ -18,7 +18,7 @@ import java.util.TreeSet;
 final class SessionWatch {
   private final SessionOpened opened;
   private final PlanWatch plan;
-  private final WallWatch wall = new WallWatch();
+  private final WallWatch wall = WallWatch.ofRecording();
   private final TreeSet<Long> settings = new TreeSet<>();
   private final Map<Long, Position> moved = new HashMap<>();
   private final Map<Long, Position> takenBack = new HashMap<>();

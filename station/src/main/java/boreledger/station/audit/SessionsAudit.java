@@ -10,11 +10,13 @@ import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.plan.Position.SettingCheck;
 import boreledger.station.rules.ReadingRules;
+import boreledger.station.session.Change;
 import boreledger.station.session.Version;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /** Checks sessions entry by entry: documents, places, corrections, and every reading's value. */
@@ -72,6 +74,8 @@ final class SessionsAudit {
    */
   void opened(long seq, SessionOpened opened, WallWatch wall) throws LedgerFault {
     programs.add(opened.program());
+    noTemperature(opened.settingTempC(), opened.blockTempC())
+        .ifPresent(what -> remarks.finding(seq, what));
     try {
       shelf.gauge(opened);
       String jobName = shelf.job(opened.job(), opened).name();
@@ -105,6 +109,8 @@ final class SessionsAudit {
       reading(seq, reading, session);
     } else if (body instanceof SessionResumed resumed) {
       session.resumed(resumed);
+      noTemperature(resumed.settingTempC(), resumed.blockTempC())
+          .ifPresent(what -> remarks.finding(seq, what));
       programs.add(session.program());
     } else if (body instanceof Chosen) {
       session.plan().chosen();
@@ -115,6 +121,16 @@ final class SessionsAudit {
     }
     boolean ownClock = session.isRecorded() && !CorrectionsAudit.isCorrection(body);
     (ownClock ? session.wall() : wall).shows(seq, body.wall(), remarks);
+  }
+
+  /** What is said of a temperature that no command takes; empty when both can be. */
+  static Optional<String> noTemperature(Double settingTempC, Double blockTempC) {
+    if (!Change.canBe(settingTempC)) {
+      return Optional.of("says that the setting ring had " + settingTempC + " °C");
+    }
+    return Change.canBe(blockTempC)
+        ? Optional.empty()
+        : Optional.of("says that the block had " + blockTempC + " °C");
   }
 
   private void reading(long seq, ReadingTaken reading, SessionWatch session) throws LedgerFault {

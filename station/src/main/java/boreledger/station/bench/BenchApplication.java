@@ -190,7 +190,7 @@ public final class BenchApplication extends Application {
         LazyRoom.of(
             LedgerRoom.ID,
             Text.LEDGER_ROOM.with(),
-            () -> LedgerRoom.of(around, model::askForResults, desk::isBusy)));
+            () -> LedgerRoom.of(around, model::askForResults, desk::isBusy, desk)));
   }
 
   private Optional<JobResults> results() throws LedgerFault {

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
       "",
       "A change beyond its uncertainty is called grew or shrank. With --job the job's two latest",
       "bore sessions are taken. What was read in one session only is listed.",
-      "Example: boreledger compare --ledger bench.db --session 6 --with 40"
+      "Example: boreledger compare --ledger bench.db --session 7 --with 52"
     })
 final class CompareCommand implements Callable<Integer> {
   @Mixin private Answer answer;

@@ -35,7 +35,7 @@ final class ResultsCommand implements Callable<Integer> {
 
   @Option(
       names = "--budgets",
-      description = "Show the uncertainty budget of every diameter and check, line by line.")
+      description = "Show the uncertainty budget of every diameter, check and gap, line by line.")
   private boolean budgets;
 
   @Override

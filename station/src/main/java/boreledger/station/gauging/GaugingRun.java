@@ -10,7 +10,7 @@ import boreledger.drivers.queue.CaptureQueue;
 import boreledger.drivers.queue.GaugeReader;
 import boreledger.drivers.queue.QueueItem;
 import boreledger.station.gauging.GaugingEvent.Progress;
-import boreledger.station.ledger.EntryBody.OfFiling;
+import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.Plausible;
@@ -155,14 +155,15 @@ public final class GaugingRun {
   }
 
   /**
-   * Keeps what was filed meanwhile, between two readings.
+   * Keeps what was filed or corrected meanwhile, between two readings. Corrections of a session
+   * that this run has open are refused.
    *
    * @param ledger where it belongs
-   * @return the entry's number when it is written, or the fault that kept it from being; empty when
-   *     this run writes into another ledger
+   * @return the last entry's number when they are written, or the fault that kept them from being;
+   *     empty when this run writes into another ledger
    */
-  public Optional<CompletableFuture<Long>> keep(Path ledger, OfFiling body) {
-    return session.writesInto(ledger) ? Optional.of(errands.ask(body)) : Optional.empty();
+  public Optional<CompletableFuture<Long>> keep(Path ledger, List<EntryBody> bodies) {
+    return session.writesInto(ledger) ? Optional.of(errands.ask(bodies)) : Optional.empty();
   }
 
   /** What broke the line; empty when nothing did. */
@@ -181,7 +182,7 @@ public final class GaugingRun {
           throw new IllegalStateException("the thread that reads " + line.name() + " has died");
         }
         handleWords();
-        errands.run(session);
+        errands.run(session, this::isOpen);
         ending = doneLive();
         if (ending.isEmpty() && item.isPresent()) {
           ending = handle(item.get());
@@ -195,6 +196,13 @@ public final class GaugingRun {
       }
     }
     return ending.get();
+  }
+
+  private boolean isOpen(long id) {
+    return session.id() == id
+        || sides.stream()
+            .flatMap(side -> side.session().stream())
+            .anyMatch(each -> each.id() == id);
   }
 
   private void handleWords() throws LedgerFault {

@@ -135,19 +135,31 @@ final class BoreSession {
 
   /** The checks in order of time; those of one moment count as one, with their mean. */
   private static List<ZeroCheck> zeroChecks(ZeroChecks taken, StoredSession session) {
-    Map<Double, Double> meanByTime =
+    Map<Double, List<ReadingTaken>> byTime =
         taken.list().stream()
-            .collect(
-                Collectors.groupingBy(
-                    ReadingTaken::tS,
-                    TreeMap::new,
-                    Collectors.averagingDouble(ReadingTaken::valueMm)));
+            .collect(Collectors.groupingBy(ReadingTaken::tS, TreeMap::new, Collectors.toList()));
     List<ZeroCheck> checks = new ArrayList<>();
-    meanByTime.forEach(
-        (tS, valueMm) ->
+    byTime.forEach(
+        (tS, together) ->
             checks.add(
-                new ZeroCheck(tS, valueMm, orReference(session.stintAt(tS).settingTempC()))));
+                new ZeroCheck(
+                    tS,
+                    together.stream().collect(Collectors.averagingDouble(ReadingTaken::valueMm)),
+                    orReference(session.stintAt(tS).settingTempC()),
+                    scatterMm(together))));
     return checks;
+  }
+
+  /** The standard uncertainty of a mean, from each one's own; null unless all know theirs. */
+  private static Double scatterMm(List<ReadingTaken> together) {
+    if (together.stream().anyMatch(check -> check.standardUncertaintyMm() == null)) {
+      return null;
+    }
+    return Math.sqrt(
+            together.stream()
+                .mapToDouble(check -> Math.pow(check.standardUncertaintyMm(), 2))
+                .sum())
+        / together.size();
   }
 
   static ThermalUncertainty thermal(InputUncertainty uncertainty) {

@@ -8,6 +8,8 @@ import boreledger.station.results.SessionComparison.Change;
 import boreledger.station.results.SessionComparison.Side;
 import boreledger.station.session.StoredSession;
 import boreledger.station.session.StoredSession.StoredReading;
+import boreledger.station.wording.Phrase;
+import boreledger.station.wording.Statement;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -114,29 +116,23 @@ public final class Comparing {
     return places.stream().map(Position::words).toList();
   }
 
-  private List<String> cautions() {
-    List<String> cautions = new ArrayList<>();
+  private List<Statement> cautions() {
+    List<Statement> cautions = new ArrayList<>();
     if (before.conditions().differFrom(after.conditions())) {
       cautions.add(
-          "The block stood otherwise: "
-              + before.conditions().words()
-              + " before, "
-              + after.conditions().words()
-              + " after. A bore changes its shape with what is bolted to the block, so a change"
-              + " here need not be wear or honing.");
+          Phrase.COMPARED_OTHERWISE.of(
+              before.conditions().statement().orElseThrow(),
+              after.conditions().statement().orElseThrow()));
     }
     if (!before.session().opened().jobName().equals(after.session().opened().jobName())) {
-      cautions.add(
-          "The two sessions are of jobs with different names: make sure they are one block.");
+      cautions.add(Phrase.COMPARED_OTHER_NAMES.of());
     }
     if (after.session().opened().wall().isBefore(before.session().opened().wall())) {
-      cautions.add(
-          "The session taken as the one after was opened before the other one: what is said to have"
-              + " grown has shrunk, and the other way round.");
+      cautions.add(Phrase.COMPARED_TURNED_ROUND.of());
     }
     if (before.session().stintAt(0).blockTempC() == null
         || after.session().stintAt(0).blockTempC() == null) {
-      cautions.add("A temperature was not taken: 20 °C is assumed.");
+      cautions.add(Phrase.COMPARED_WITHOUT_TEMPERATURE.of());
     }
     return cautions;
   }

@@ -2,6 +2,7 @@ package boreledger.station.results;
 
 import boreledger.station.results.SessionComparison.Change;
 import boreledger.station.results.SessionComparison.Side;
+import boreledger.station.wording.Wording;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,7 +28,9 @@ public final class ComparisonText {
     }
     places(text, "Only before: ", comparison.onlyBefore());
     places(text, "Only after: ", comparison.onlyAfter());
-    comparison.cautions().forEach(caution -> text.append("Caution: ").append(caution).append('\n'));
+    Wording.PLAIN
+        .each(comparison.cautions())
+        .forEach(caution -> text.append("Caution: ").append(caution).append('\n'));
     return text.toString();
   }
 
@@ -48,11 +51,11 @@ public final class ComparisonText {
             + (change.axis() == null ? "" : " " + change.axis());
     return String.format(
         Locale.ROOT,
-        "  %-28s %9.4f -> %9.4f  %+.4f ± %.4f mm  %s%n",
+        "  %-28s %9.4f -> %9.4f  %s ± %.4f mm  %s%n",
         change.what() + place,
         change.beforeMm(),
         change.afterMm(),
-        change.changeMm(),
+        LengthWords.in("mm").signed(change.changeMm()),
         change.expandedUncertaintyMm(),
         change.state());
   }

@@ -23,6 +23,11 @@ record LengthWords(LengthFormat format) {
     return ascii(format.number(mm, format.usualDecimals()));
   }
 
+  /** A part of an uncertainty, without its unit: two decimals more, as many parts are small. */
+  String fine(double mm) {
+    return ascii(format.number(mm, format.usualDecimals() + 2));
+  }
+
   /** A difference without its unit, always with its sign. */
   String signed(Double mm) {
     String signed = ascii(format.difference(mm, format.usualDecimals()));

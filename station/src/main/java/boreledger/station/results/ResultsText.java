@@ -32,7 +32,7 @@ public final class ResultsText {
     return of(results, false);
   }
 
-  /** The whole text, on demand with the budget of every diameter and check. */
+  /** The whole text, on demand with the budget of every diameter, check and gap. */
   public static String of(JobResults results, boolean budgets) {
     ResultsText words = new ResultsText(LengthWords.in(results.displayUnit()), budgets);
     words.whole(results);
@@ -77,7 +77,15 @@ public final class ResultsText {
     if (budgets) {
       bore.positions().forEach(this::budget);
     }
-    cylinder.rings().forEach(ring -> new RingText(lengths, this::line).ring(ring));
+    cylinder.rings().forEach(this::ring);
+  }
+
+  private void ring(RingResults ring) {
+    new RingText(lengths, this::line).ring(ring);
+    if (budgets && ring.tightest() != null) {
+      line("    budget of the tightest gap:");
+      lines(ring.tightest().budget());
+    }
   }
 
   private void check(CheckResult check) {
@@ -105,8 +113,8 @@ public final class ResultsText {
   private void lines(List<BudgetLine> budget) {
     for (BudgetLine each : budget) {
       line(
-          "      %-32s%s  %3.0f %%",
-          each.line(), lengths.plain(each.standardUncertaintyMm()), 100 * each.share());
+          "      %-40s%s  %3.0f %%",
+          each.line(), lengths.fine(each.standardUncertaintyMm()), 100 * each.share());
     }
   }
 

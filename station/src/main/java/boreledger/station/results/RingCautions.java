@@ -96,8 +96,13 @@ final class RingCautions {
   }
 
   /** A ring that is only verified. */
-  List<Statement> of(TightestResult tightest, OilRail rail, boolean boosted) {
+  List<Statement> of(TightestResult tightest, OilRail rail, boolean boosted, Heat heat) {
     List<Statement> cautions = new ArrayList<>(tightness(tightest));
+    if (tightest.hotGapMm() <= 0) {
+      cautions.add(
+          Phrase.RAIL_ENDS_BUTT_HOT.of(
+              name, new Length(tightest.hotGapMm()), new Recorded(heat.origin())));
+    }
     if (rail.state() == RingState.TOO_WIDE) {
       cautions.add(
           Phrase.RAIL_TOO_WIDE.of(

@@ -78,7 +78,7 @@ record RingGapping(
         null,
         rail.state(),
         rail.state() != RingState.READY || dangerous(tightest),
-        new RingCautions(ring).of(tightest, rail, boosted));
+        new RingCautions(ring).of(tightest, rail, boosted, heat));
   }
 
   /** A gap that breaks rings and pistons, whatever else is true of it. */

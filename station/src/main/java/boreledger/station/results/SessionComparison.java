@@ -1,5 +1,6 @@
 package boreledger.station.results;
 
+import boreledger.station.wording.Statement;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  * @param changes at every place that both sessions read, then what follows from them
  * @param onlyBefore places that only the first session read, in words
  * @param onlyAfter places that only the second one read
- * @param cautions plain sentences
+ * @param cautions what to mind before believing a change
  */
 public record SessionComparison(
     Side before,
@@ -20,7 +21,7 @@ public record SessionComparison(
     List<Change> changes,
     List<String> onlyBefore,
     List<String> onlyAfter,
-    List<String> cautions) {
+    List<Statement> cautions) {
   /** Takes copies of the lists. */
   public SessionComparison {
     changes = List.copyOf(changes);

@@ -19,6 +19,11 @@ public record Change(double fromTS, Double settingTempC, Double blockTempC, Docu
   private static final double COLDEST_C = -40;
   private static final double WARMEST_C = 80;
 
+  /** Whether a temperature in degrees Celsius is one that somebody gauges at; null is none. */
+  public static boolean canBe(Double tempC) {
+    return tempC == null || tempC >= COLDEST_C && tempC <= WARMEST_C;
+  }
+
   void refuseUnlessItCanBe(StoredSession session) throws NotPossible {
     if (settingTempC == null && blockTempC == null && job == null) {
       throw new NotPossible("nothing to amend: name a temperature or a job");
@@ -47,7 +52,7 @@ public record Change(double fromTS, Double settingTempC, Double blockTempC, Docu
   }
 
   private static void refuseUnlessATemperature(String whose, Double tempC) throws NotPossible {
-    if (tempC != null && !(tempC >= COLDEST_C && tempC <= WARMEST_C)) {
+    if (!canBe(tempC)) {
       throw new NotPossible(
           "the "
               + whose

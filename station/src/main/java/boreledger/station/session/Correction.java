@@ -28,10 +28,40 @@ import java.util.Optional;
  * was there stays.
  */
 public final class Correction {
-  private final Ledger ledger;
+  private final Views views;
+  private final Keeping keeping;
   private final String why;
   private final String who;
   private final Clock clock;
+
+  /** Shows the ledger as it stands. */
+  @FunctionalInterface
+  public interface Views {
+    /** A view, which its user closes. */
+    LedgerView open() throws LedgerFault;
+  }
+
+  /** Puts entries into the ledger. */
+  @FunctionalInterface
+  public interface Keeping {
+    /**
+     * Adds entries, all or none.
+     *
+     * @return the number of the last one
+     * @throws NotPossible if they cannot be written just now
+     */
+    long append(List<EntryBody> bodies) throws LedgerFault, NotPossible;
+  }
+
+  /**
+   * A correction in a ledger that is open for it.
+   *
+   * @param why in one plain clause
+   * @param who the person
+   */
+  public Correction(Ledger ledger, String why, String who, Clock clock) {
+    this(ledger::view, ledger::append, why, who, clock);
+  }
 
   /**
    * A correction.
@@ -39,8 +69,9 @@ public final class Correction {
    * @param why in one plain clause
    * @param who the person
    */
-  public Correction(Ledger ledger, String why, String who, Clock clock) {
-    this.ledger = ledger;
+  public Correction(Views views, Keeping keeping, String why, String who, Clock clock) {
+    this.views = views;
+    this.keeping = keeping;
     this.why = why.strip();
     this.who = who.strip();
     this.clock = clock;
@@ -50,7 +81,8 @@ public final class Correction {
   public static final class NotPossible extends Exception {
     private static final long serialVersionUID = 1L;
 
-    NotPossible(String why) {
+    /** With what is in the way, in one plain clause. */
+    public NotPossible(String why) {
       super(why);
     }
   }
@@ -151,7 +183,7 @@ public final class Correction {
   /** The session of a reading that can be corrected here. */
   public StoredSession session(long entry) throws LedgerFault, NotPossible {
     EntryBody body;
-    try (LedgerView view = ledger.view()) {
+    try (LedgerView view = views.open()) {
       body = view.entry(entry).map(Entry::body).orElse(null);
     }
     if (body instanceof ImportedEntry imported) {
@@ -164,7 +196,7 @@ public final class Correction {
 
   /** A session that can be corrected here. */
   public StoredSession stored(long session) throws LedgerFault, NotPossible {
-    try (LedgerView view = ledger.view()) {
+    try (LedgerView view = views.open()) {
       EntryBody body = view.entry(session).map(Entry::body).orElse(null);
       if (body instanceof ImportedEntry imported) {
         throw foreign(session, imported);
@@ -177,7 +209,7 @@ public final class Correction {
 
   /** Its own ledger may correct it too, and both would then have to agree. */
   private NotPossible foreign(long entry, ImportedEntry imported) throws LedgerFault {
-    try (LedgerView view = ledger.view()) {
+    try (LedgerView view = views.open()) {
       return new NotPossible(
           "entry "
               + entry
@@ -190,7 +222,7 @@ public final class Correction {
   }
 
   private boolean isKept(Document job) throws LedgerFault {
-    try (LedgerView view = ledger.view()) {
+    try (LedgerView view = views.open()) {
       return view.document(job.sha256()).isPresent();
     }
   }
@@ -203,7 +235,7 @@ public final class Correction {
     if (why.isEmpty() || who.isEmpty()) {
       throw new NotPossible("a correction needs a reason and a name");
     }
-    return ledger.append(bodies);
+    return keeping.append(bodies);
   }
 
   private static StoredReading standing(StoredSession stored, long entry) throws NotPossible {

@@ -7,7 +7,6 @@ import boreledger.drivers.pick.PickEvent;
 import boreledger.drivers.profile.PickSpec;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Document;
-import boreledger.station.ledger.EntryBody.OfFiling;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.ledger.EntryBody.SessionResumed;
 import boreledger.station.ledger.Ledger;
@@ -273,9 +272,9 @@ public final class Session {
     return ledger.isAt(file);
   }
 
-  /** Keeps what was filed meanwhile. It changes nothing about what is gauged. */
-  public long keep(OfFiling body) throws LedgerFault {
-    return ledger.append(body);
+  /** Keeps what was said meanwhile. It changes nothing about what is gauged. */
+  public long keep(List<EntryBody> bodies) throws LedgerFault {
+    return ledger.append(bodies);
   }
 
   /** Records that the line broke. */

@@ -8,6 +8,7 @@ import boreledger.drivers.capture.Measure;
 import boreledger.station.audit.AuditReport;
 import boreledger.station.audit.LedgerAudit;
 import boreledger.station.gauging.GaugingEvent;
+import boreledger.station.ledger.LedgerFault;
 import boreledger.station.ledger.LedgerView;
 import boreledger.station.results.JobResults;
 import boreledger.station.results.JobSessions;
@@ -29,7 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A ring is filed, and the pass noted, while its ledger is being written by a gauging. */
+/** A ring is filed, or a reading corrected, while the ledger is being written by a gauging. */
 @Timeout(60)
 class FilingWhileGaugingTest {
   private static final double PACE = 80;
@@ -96,6 +97,50 @@ class FilingWhileGaugingTest {
     desk.lastResults();
     assertEquals(List.of(), stored().filed());
     assertEquals(List.of(), List.copyOf(failed));
+  }
+
+  @Test
+  void aReadingOfAnotherSessionIsTakenBackBetweenTwoReadings() throws Exception {
+    Replay.prepare(bench.job(), List.of(bench.gaps(BenchFolder.GAPS)), null)
+        .into(bench.ledger(), event -> {});
+    long reading = stored().sessions().get(0).readings().get(0).seq();
+    gauge();
+    firstReading.await();
+
+    new LedgerBook(bench.ledger(), desk).takeBack(reading, "chip", "A. Turner", Clock.systemUTC());
+
+    assertTrue(desk.isBusy());
+    twoMore.await();
+    desk.stop();
+    desk.lastResults();
+    assertEquals(List.of(), List.copyOf(failed));
+    StoredSession gaps = stored().sessions().get(0);
+    assertEquals(reading, gaps.takenBack().get(0).reading().seq());
+    AuditReport audit = LedgerAudit.of(bench.ledger(), Map.of(), Set.of(), (at, of) -> true);
+    assertEquals(List.of(), audit.findings());
+  }
+
+  @Test
+  void aCorrectionOfTheSessionThatIsBeingGaugedIsRefusedAndTheGaugingGoesOn() throws Exception {
+    gauge();
+    firstReading.await();
+    StoredSession session = stored().sessions().get(0);
+    long reading = session.readings().get(0).seq();
+    LedgerBook book = new LedgerBook(bench.ledger(), desk);
+
+    LedgerFault refused =
+        assertThrows(
+            LedgerFault.class,
+            () -> book.takeBack(reading, "chip", "A. Turner", Clock.systemUTC()));
+
+    assertEquals(
+        "session " + session.id() + " is being gauged; end or stop it at the bench first",
+        refused.getMessage());
+    twoMore.await();
+    desk.stop();
+    desk.lastResults();
+    assertEquals(List.of(), List.copyOf(failed));
+    assertEquals(List.of(), stored().sessions().get(0).takenBack());
   }
 
   @Test

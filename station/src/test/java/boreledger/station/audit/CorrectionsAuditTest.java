@@ -18,6 +18,8 @@ import boreledger.station.table.ContentHash;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -194,6 +196,25 @@ class CorrectionsAuditTest {
     append(amended(0, null, ContentHash.of(text)));
 
     finds("amends session 7 to a job of another name");
+  }
+
+  @Test
+  void anAmendmentToATemperatureThatNobodyGaugesAtIsAFinding() throws Exception {
+    append(amended(0, 2000.0, null));
+
+    finds("says that the block had 2000.0 °C");
+  }
+
+  @Test
+  void aCorrectionOfATimeToComeIsANotice() throws Exception {
+    append(amended(0, 21.0, null));
+
+    assertEquals(
+        List.of(
+            new Remark(
+                20L, "the clock on the wall showed 2031-05-06T12:00:00Z, which is yet to come")),
+        ledger.audit(Map.of(), Set.of(), LATER.minusSeconds(3600)).notices());
+    assertEquals(List.of(), ledger.audit(Map.of(), Set.of(), LATER.minusSeconds(300)).notices());
   }
 
   private static Amended amended(double tS, Double blockTempC, String job) {

@@ -63,6 +63,19 @@ class SealsAuditTest {
   }
 
   @Test
+  void anotherKeyUnderANameThatSealedBeforeIsANotice() throws Exception {
+    key = new KeyFile(folder.resolve("other.pem")).make(null);
+    Seal second = sealed(ledger.file());
+
+    assertEquals(
+        "the seal of A. Turner (entry 21) is by a key that is not known here and not the one of that"
+            + " name before, "
+            + second.keyText()
+            + ": ask A. Turner",
+        ledger.audit(Map.of(), Set.of()).notices().get(1).what());
+  }
+
+  @Test
   void aTailCutOffShowsAgainstASealAlone() {
     ledger.tampered("DELETE FROM entry WHERE seq > 14");
 

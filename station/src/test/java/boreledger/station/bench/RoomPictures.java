@@ -50,6 +50,7 @@ public final class RoomPictures {
       throws IOException {
     house.appearance().light().set(light);
     StationScene scene = scene(house, room, size[0], size[1]);
+    styleAnew(scene);
     for (int pass = 0; pass < 4; pass++) {
       scene.getRoot().applyCss();
       scene.getRoot().layout();
@@ -62,6 +63,17 @@ public final class RoomPictures {
     save(image, folder.resolve(file));
     // A node stands in one scene at a time.
     scene.setRoot(new javafx.scene.layout.Pane());
+  }
+
+  /**
+   * A node that comes from another scene keeps the font sizes in em that it had there until the
+   * root's style changes, which it does whenever a window is resized.
+   */
+  private static void styleAnew(StationScene scene) {
+    String style = scene.getRoot().getStyle();
+    scene.getRoot().setStyle("");
+    scene.getRoot().applyCss();
+    scene.getRoot().setStyle(style);
   }
 
   /** Writes an image as PNG. */

@@ -64,6 +64,25 @@ class CautionsTest {
         computed.cautions()::toString);
   }
 
+  /** By linear expansion the rail grows by 1.6 mm and its bore by 0.4 mm: more than the gap. */
+  @ParameterizedTest
+  @CsvSource({"450, true", "150, false"})
+  void anOilRailWhoseEndsWouldButtHotSaysSo(double ringC, boolean butts) {
+    String running =
+        "[running]\nring_temp_c = %.1f\nwall_top_temp_c = 150.0\nwall_bottom_temp_c = 150.0\n";
+    SmallJob rail =
+        job.with("name = \"top\"", "name = \"top\"\nkind = \"oil\"")
+            .with("[setting]", running.formatted(ringC) + "[setting]");
+    Sitting gaps = Sitting.ofGaps(rail).gap(12, 0.5).gap(60, 0.5).at(20.0, 20.0);
+
+    Computed computed = Computed.of(rail, whole(0), gaps);
+
+    List<String> butting =
+        computed.cautions().stream().filter(each -> each.contains("ends would butt")).toList();
+    assertEquals(butts ? 1 : 0, butting.size(), computed.cautions()::toString);
+    assertEquals(butts, computed.results().attention());
+  }
+
   @Test
   void openingAndClosingAtOneMomentStillGiveResults() {
     Sitting sitting =

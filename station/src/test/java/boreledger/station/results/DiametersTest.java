@@ -192,14 +192,30 @@ class DiametersTest {
   }
 
   @Test
+  void whatTheChecksOwnSamplesSayOfTheirScatterIsAddedByHowNearTheyAre() {
+    Sitting sitting =
+        Sitting.ofBores(job)
+            .read(SettingCheck.OPENING, 0, 0, 0.003)
+            .read(new Bore(1, 12, "thrust"), 20, 0.020)
+            .read(SettingCheck.CLOSING, 80, 0, 0.004);
+
+    assertEquals(
+        K * Math.sqrt(sizeVariance() + squared(0.75 * 0.003) + squared(0.25 * 0.004)),
+        expandedMm(Computed.of(job, sitting)),
+        NANOMETRE);
+  }
+
+  @Test
   void aStatedRepeatabilityIsAddedUnlessThePermissibleErrorHoldsIt() {
     SmallGauge stated =
         SmallGauge.deviation().with("max_error_mm", "repeatability_mm = 0.003\nmax_error_mm");
     SmallGauge included =
         stated.with("max_error_mm", "max_error_includes = [\"repeatability\"]\nmax_error_mm");
 
+    // The reading in the middle rests on the mean of two checks: 0.003^2 of its own, half of it of
+    // theirs.
     assertEquals(
-        K * Math.sqrt(sizeVariance() + squared(0.003)), expandedMm(with(stated)), NANOMETRE);
+        K * Math.sqrt(sizeVariance() + 1.5 * squared(0.003)), expandedMm(with(stated)), NANOMETRE);
     assertEquals(K * Math.sqrt(sizeVariance()), expandedMm(with(included)), NANOMETRE);
   }
 

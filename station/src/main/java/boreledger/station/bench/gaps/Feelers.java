@@ -6,16 +6,23 @@ import boreledger.calc.input.ImpossibleInput;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
+import boreledger.station.job.DisplayUnit;
+import boreledger.station.wording.LengthFormat;
+import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
-/** Which leaves of the feeler set on the bench make the wanted gap. */
+/**
+ * Which leaves of the feeler set on the bench make the wanted gap. Leaves are typed and shown in
+ * the unit that is shown.
+ */
 final class Feelers {
   private static final String KEY = "leaves";
   private static final String USUAL = "0.05 0.10 0.15 0.20 0.25 0.30 0.35 0.40 0.45 0.50";
@@ -25,17 +32,26 @@ final class Feelers {
   private final Memory memory;
   private final StringProperty leaves;
   private final ReadOnlyStringWrapper stacks = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<LengthFormat> lengths =
+      new ReadOnlyObjectWrapper<>(new LengthFormat(DisplayUnit.MM));
+  private LeavesText typed;
   private Double wantedMm;
 
   Feelers(Memory memory) {
     this.memory = memory;
-    leaves = new SimpleStringProperty(memory.get(KEY).orElse(USUAL));
-    leaves.subscribe(typed -> compute());
+    typed = LeavesText.of(memory.get(KEY).orElse(USUAL));
+    leaves = new SimpleStringProperty(typed.in(unit()));
+    leaves.subscribe((before, now) -> type(now));
   }
 
-  /** The leaves in millimetres, as typed. */
+  /** The leaves as typed, in the unit that is shown unless they say their own. */
   StringProperty leaves() {
     return leaves;
+  }
+
+  /** How lengths are shown. */
+  ReadOnlyObjectProperty<LengthFormat> lengths() {
+    return lengths.getReadOnlyProperty();
   }
 
   /** The stacks that come nearest, a line each, or what is wrong with the leaves. */
@@ -43,10 +59,24 @@ final class Feelers {
     return stacks.getReadOnlyProperty();
   }
 
-  /** Looks for stacks for a gap; null for none. */
-  void want(Double gapMm) {
+  /**
+   * Looks for stacks for a gap.
+   *
+   * @param gapMm null for none
+   */
+  void want(Double gapMm, LengthFormat shown) {
     wantedMm = gapMm;
+    lengths.set(shown);
+    leaves.set(typed.in(unit()));
     compute();
+  }
+
+  private void type(String text) {
+    // What is only shown in another unit was not typed so, and keeps its own digits.
+    if (!text.equals(typed.in(unit()))) {
+      typed = new LeavesText(text, unit());
+      compute();
+    }
   }
 
   private void compute() {
@@ -54,31 +84,37 @@ final class Feelers {
       stacks.set("");
       return;
     }
-    try {
-      List<Double> set =
-          Stream.of(leaves.get().strip().replace(',', '.').split("[\\s;]+"))
-              .map(Double::valueOf)
-              .toList();
+    Optional<List<BigDecimal>> set = typed.leavesMm();
+    if (set.isEmpty()) {
       stacks.set(
-          new LeafSet(set)
+          (unit() == DisplayUnit.IN ? Text.GAPS_LEAVES_WRONG_IN : Text.GAPS_LEAVES_WRONG).with());
+      return;
+    }
+    try {
+      stacks.set(
+          new LeafSet(set.get().stream().map(BigDecimal::doubleValue).toList())
               .stacksFor(wantedMm, MOST_LEAVES).stream()
                   .limit(SHOWN)
-                  .map(Feelers::words)
+                  .map(this::words)
                   .collect(Collectors.joining("\n")));
-      memory.put(KEY, leaves.get());
-    } catch (NumberFormatException e) {
-      stacks.set(Text.GAPS_LEAVES_WRONG.with());
+      memory.put(KEY, typed.remembered());
     } catch (ImpossibleInput e) {
       stacks.set(Told.recorded(e.getMessage()));
     }
   }
 
-  private static String words(LeafStack stack) {
+  private String words(LeafStack stack) {
+    LengthFormat shown = lengths.get();
     return Text.GAPS_STACK.with(
         stack.leavesMm().stream()
-            .map(mm -> String.format(Locale.ROOT, "%.2f", mm))
+            .map(mm -> LeavesText.leaf(BigDecimal.valueOf(mm), unit()))
             .collect(Collectors.joining(" + ")),
-        String.format(Locale.ROOT, "%.3f", stack.totalMm()),
-        String.format(Locale.ROOT, "%+.3f", stack.offMm()));
+        shown.number(stack.totalMm(), shown.coarseDecimals()),
+        shown.symbol(),
+        shown.difference(stack.offMm(), shown.coarseDecimals()));
+  }
+
+  private DisplayUnit unit() {
+    return lengths.get().unit();
   }
 }

@@ -86,10 +86,10 @@ final class FilePane extends ScrollPane {
     TextField leaves = new TextField();
     leaves.setId("leaves");
     leaves.textProperty().bindBidirectional(feelers.leaves());
+    Field field = new Field(Text.GAPS_LEAVES.with(feelers.lengths().get().symbol()), leaves);
+    feelers.lengths().subscribe(shown -> field.rename(Text.GAPS_LEAVES.with(shown.symbol())));
     return new Card(
-        Text.GAPS_FEELERS.with(),
-        bound("stacks", Styles.VERDICT_WORDS, feelers.stacks()),
-        new Field(Text.GAPS_LEAVES.with(), leaves));
+        Text.GAPS_FEELERS.with(), bound("stacks", Styles.VERDICT_WORDS, feelers.stacks()), field);
   }
 
   private static Label bound(String id, String style, ObservableValue<String> words) {

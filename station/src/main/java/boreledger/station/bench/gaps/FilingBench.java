@@ -6,6 +6,7 @@ import boreledger.station.app.PassNote;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.draft.Kind;
 import boreledger.station.job.draft.Numerals;
@@ -197,7 +198,7 @@ final class FilingBench {
     } catch (RuntimeException e) {
       failed = e.toString();
     } catch (Exception e) {
-      failed = e.getMessage();
+      failed = Told.recorded(e.getMessage());
     }
     String why = failed;
     around.screen().execute(() -> over(why, done));

@@ -25,6 +25,8 @@ public final class GapsModel {
   private final IntegerProperty cylinder = new SimpleIntegerProperty(1);
   private final ObjectProperty<String> ring = new SimpleObjectProperty<>();
   private final ObservableList<String> rings = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<String> ringsToSee = FXCollections.unmodifiableObservableList(rings);
   private final ReadOnlyObjectWrapper<GapsPage> page = new ReadOnlyObjectWrapper<>();
   private final Feelers feelers;
   private final FilingBench filing;
@@ -60,7 +62,7 @@ public final class GapsModel {
 
   /** The job's rings by name. */
   public ObservableList<String> rings() {
-    return FXCollections.unmodifiableObservableList(rings);
+    return ringsToSee;
   }
 
   ReadOnlyObjectProperty<GapsPage> page() {
@@ -103,7 +105,7 @@ public final class GapsModel {
     int shown = Math.max(1, Math.min(last, cylinder.get()));
     GapsPage now = GapsPage.of(found, ring.get(), shown, around.appearance().unit().get());
     page.set(now);
-    feelers.want(now.targetMm());
+    feelers.want(now.targetMm(), now.filing().lengths());
     filing.show(now.filing());
   }
 }

@@ -1,5 +1,6 @@
 package boreledger.station.bench.ledger;
 
+import boreledger.station.bench.words.Told;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -52,9 +53,9 @@ final class Asking {
         });
   }
 
-  /** A fault that nobody foresaw has its name said as well. */
+  /** What went wrong, in words; a fault that nobody foresaw has its name said as well. */
   static String words(Exception e) {
     boolean unforeseen = e instanceof RuntimeException && !(e instanceof CancellationException);
-    return unforeseen || e.getMessage() == null ? e.toString() : e.getMessage();
+    return unforeseen || e.getMessage() == null ? e.toString() : Told.recorded(e.getMessage());
   }
 }

@@ -35,6 +35,9 @@ public final class AuditModel {
   private final ReadOnlyObjectWrapper<AuditVerdict> verdict =
       new ReadOnlyObjectWrapper<>(AuditVerdict.NONE);
   private final ObservableList<AuditLine> lines = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<AuditLine> linesToSee =
+      FXCollections.unmodifiableObservableList(lines);
   private final StringProperty name = new SimpleStringProperty("");
   private final StringProperty passphrase = new SimpleStringProperty("");
   private AtomicBoolean stop = new AtomicBoolean();
@@ -108,7 +111,7 @@ public final class AuditModel {
 
   /** Findings, notices and what else is worth knowing, line by line. */
   public ObservableList<AuditLine> lines() {
-    return FXCollections.unmodifiableObservableList(lines);
+    return linesToSee;
   }
 
   /** Who seals, as typed. */

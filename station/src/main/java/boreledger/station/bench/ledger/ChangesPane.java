@@ -5,7 +5,6 @@ import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.words.Text;
-import boreledger.station.bench.words.Told;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Button;
@@ -100,8 +99,7 @@ final class ChangesPane extends VBox {
             words.marked(model.after().get()),
             page.figure().lengths().symbol());
     title.setText(what);
-    cautions.setText(
-        lines(page.cautions().stream().map(Told::recorded).map(Text.CAUTION::with).toList()));
+    cautions.setText(lines(page.cautions().stream().map(Text.CAUTION::with).toList()));
     List<String> below = new ArrayList<>(List.of(Text.LEDGER_COMPARE_BARS.with()));
     below.addAll(page.missing());
     missing.setText(lines(below));

@@ -34,6 +34,9 @@ public final class ComparisonModel {
   private final StringProperty search = new SimpleStringProperty("");
   private final StringProperty file = new SimpleStringProperty("");
   private final ObservableList<SessionLine> sessions = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<SessionLine> sessionsToSee =
+      FXCollections.unmodifiableObservableList(sessions);
   private final ReadOnlyBooleanWrapper more = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyObjectWrapper<MarkedSession> before = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<MarkedSession> after = new ReadOnlyObjectWrapper<>();
@@ -153,7 +156,7 @@ public final class ComparisonModel {
 
   /** The sessions to choose from, newest first. */
   public ObservableList<SessionLine> sessions() {
-    return FXCollections.unmodifiableObservableList(sessions);
+    return sessionsToSee;
   }
 
   /** Whether there are older ones. */

@@ -2,6 +2,7 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.bench.model.Verdict;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.ChangeFigure;
 import boreledger.station.results.SessionComparison;
 import boreledger.station.results.SessionComparison.Change;
@@ -14,6 +15,7 @@ import java.util.stream.IntStream;
  * What is shown of two sessions held against each other, for one cylinder.
  *
  * @param verdicts how many places changed, for each cylinder
+ * @param cautions what to mind, in words
  * @param missing places that one of the two did not read, a line each
  */
 record ComparisonPage(
@@ -59,7 +61,7 @@ record ComparisonPage(
             .filter(each -> each.cylinder() == cylinder)
             .map(each -> row(each, lengths))
             .toList(),
-        comparison.cautions(),
+        Told.with(lengths).each(comparison.cautions()),
         missing(comparison));
   }
 

@@ -2,26 +2,38 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.app.EntryLine;
 import boreledger.station.app.LedgerBook;
+import boreledger.station.app.OpenedReading;
 import boreledger.station.app.Standing;
 import boreledger.station.bench.words.Text;
+import boreledger.station.plan.Position;
+import boreledger.station.plan.Position.SettingCheck;
+import boreledger.station.session.Correction.Done;
 import java.time.Clock;
 import java.util.function.LongConsumer;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.beans.property.SimpleStringProperty;
-import javafx.beans.property.StringProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 
-/** Taking a reading back, or letting one that was taken back count again. */
+/** Taking a reading back, letting it count again, or saying that it was taken somewhere else. */
 public final class CorrectionModel {
   private final LedgerAround around;
   private final Asking doing;
   private final LongConsumer corrected;
-  private final StringProperty why = new SimpleStringProperty("");
-  private final StringProperty who = new SimpleStringProperty("");
+  private final Reason reason;
+  private final ObservableList<Position> places = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<Position> placesToSee =
+      FXCollections.unmodifiableObservableList(places);
+  private final ObjectProperty<Position> place = new SimpleObjectProperty<>();
   private final ReadOnlyBooleanWrapper possible = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyBooleanWrapper restores = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyBooleanWrapper nowhere = new ReadOnlyBooleanWrapper(false);
+  private final ReadOnlyStringWrapper placeProblem = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper done = new ReadOnlyStringWrapper("");
   private EntryLine line;
@@ -30,28 +42,34 @@ public final class CorrectionModel {
   /**
    * Nothing to correct yet.
    *
+   * @param reason why and who, as typed
    * @param corrected told the entry of the reading that was corrected
    */
-  CorrectionModel(LedgerAround around, LongConsumer corrected) {
+  CorrectionModel(LedgerAround around, Reason reason, LongConsumer corrected) {
     this.around = around;
+    this.reason = reason;
     this.corrected = corrected;
     doing = new Asking(around.reading(), around.around().screen(), this::failed);
   }
 
   /** The reading that may be corrected; what was typed stays. */
-  void of(EntryLine reading) {
-    line = reading;
+  void of(OpenedReading reading) {
+    line = reading.line();
+    place.set(null);
+    places.setAll(reading.free());
     possible.set(true);
-    restores.set(reading.standing() == Standing.TAKEN_BACK);
+    restores.set(line.standing() == Standing.TAKEN_BACK);
+    nowhere.set(places.isEmpty() && !restores.get() && !(line.position() instanceof SettingCheck));
   }
 
   /** Forgets the reading and the reason; the person stays. */
   void clear() {
     line = null;
     possible.set(false);
-    why.set("");
-    problem.set("");
-    done.set("");
+    place.set(null);
+    places.clear();
+    reason.clear();
+    forgetAnswers();
   }
 
   /** Takes the reading back, or lets it count again; what stands in the way is told. */
@@ -59,22 +77,57 @@ public final class CorrectionModel {
     if (line == null || busy) {
       return;
     }
-    done.set("");
-    problem.set(missing());
-    if (problem.get().isEmpty()) {
-      busy = true;
-      append(line.entry().seq(), restores.get(), around.book());
+    forgetAnswers();
+    if (reason.isGiven()) {
+      long entry = line.entry().seq();
+      boolean again = restores.get();
+      LedgerBook book = around.book();
+      String why = reason.why().get();
+      String who = reason.who().get();
+      Clock clock = around.clock();
+      ask(
+          () ->
+              again ? book.restore(entry, why, who, clock) : book.takeBack(entry, why, who, clock),
+          again ? Text.LEDGER_RESTORED : Text.LEDGER_STRUCK);
     }
   }
 
-  /** The reason, as typed. */
-  public StringProperty why() {
-    return why;
+  /** Says that the reading was taken at the chosen place; what stands in the way is told. */
+  public void move() {
+    if (line == null || busy) {
+      return;
+    }
+    forgetAnswers();
+    Position to = place.get();
+    placeProblem.set(to == null ? Text.LEDGER_NEEDS_PLACE.with() : "");
+    if (reason.isGiven() && to != null) {
+      long entry = line.entry().seq();
+      LedgerBook book = around.book();
+      String why = reason.why().get();
+      String who = reason.who().get();
+      Clock clock = around.clock();
+      ask(() -> book.move(entry, to.words(), why, who, clock), Text.LEDGER_MOVED);
+    }
   }
 
-  /** The person, as typed. */
-  public StringProperty who() {
-    return who;
+  /** Why and who, as typed. */
+  public Reason reason() {
+    return reason;
+  }
+
+  /** The places of the plan without a reading that stands, to which it can be moved. */
+  public ObservableList<Position> places() {
+    return placesToSee;
+  }
+
+  /** The place that was chosen; null while none is. */
+  public ObjectProperty<Position> place() {
+    return place;
+  }
+
+  /** Whether it could be moved if a place of the plan were free. */
+  public ReadOnlyBooleanProperty nowhere() {
+    return nowhere.getReadOnlyProperty();
   }
 
   /** Whether there is a reading to correct. */
@@ -87,7 +140,12 @@ public final class CorrectionModel {
     return restores.getReadOnlyProperty();
   }
 
-  /** What stands in the way, in words; empty when nothing is known. */
+  /** What is wrong with the place, in words; empty when nothing is known. */
+  public ReadOnlyStringProperty placeProblem() {
+    return placeProblem.getReadOnlyProperty();
+  }
+
+  /** What stands in the way otherwise, in words; empty when nothing is known. */
   public ReadOnlyStringProperty problem() {
     return problem.getReadOnlyProperty();
   }
@@ -97,31 +155,21 @@ public final class CorrectionModel {
     return done.getReadOnlyProperty();
   }
 
-  private String missing() {
-    if (around.gauging().getAsBoolean()) {
-      return Text.LEDGER_BUSY.with();
-    } else if (why.get().isBlank()) {
-      return Text.LEDGER_NEEDS_WHY.with();
-    }
-    return who.get().isBlank() ? Text.LEDGER_NEEDS_WHO.with() : "";
+  private void forgetAnswers() {
+    placeProblem.set("");
+    problem.set("");
+    done.set("");
   }
 
-  private void append(long entry, boolean again, LedgerBook book) {
-    String reason = why.get();
-    String person = who.get();
-    Clock clock = around.clock();
+  private void ask(Question<Done> question, Text told) {
+    busy = true;
     doing.ask(
-        () ->
-            again
-                ? book.restore(entry, reason, person, clock)
-                : book.takeBack(entry, reason, person, clock),
+        question,
         made -> {
           busy = false;
-          why.set("");
-          done.set(
-              (again ? Text.LEDGER_RESTORED : Text.LEDGER_STRUCK)
-                  .with(Long.toString(made.entry())));
-          corrected.accept(entry);
+          reason.clear();
+          done.set(told.with(Long.toString(made.entry())));
+          corrected.accept(made.reading());
         });
   }
 

@@ -11,6 +11,7 @@ import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -30,6 +31,15 @@ final class EntriesPane extends VBox {
     room.session().subscribe(session -> title.setText(session == null ? "" : words.title(session)));
     Label when = Words.label("ledger-session-when", Styles.MUTED);
     room.session().subscribe(session -> when.setText(session == null ? "" : words.when(session)));
+    Button about = new Button(Text.LEDGER_ABOUT.with());
+    about.setId("ledger-about");
+    about.setMinWidth(USE_PREF_SIZE);
+    about.setOnAction(pressed -> model.openAbout());
+    about.disableProperty().bind(room.session().isNull());
+    when.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(when, Priority.ALWAYS);
+    HBox line = new HBox(when, about);
+    line.getStyleClass().add(Styles.LEDGER_HEAD);
     Label hint = Words.label("ledger-hint", Styles.MUTED);
     hint.setText(Text.LEDGER_ENTRIES_HINT.with());
     table = table(hint);
@@ -37,7 +47,7 @@ final class EntriesPane extends VBox {
     Button earlier = new Button(Text.LEDGER_ENTRIES_EARLIER.with());
     earlier.setId("ledger-earlier");
     earlier.setOnAction(pressed -> model.showEarlier());
-    getChildren().addAll(title, when, Showing.when(model.more(), earlier), table, hint);
+    getChildren().addAll(title, line, Showing.when(model.more(), earlier), table, hint);
   }
 
   void focus() {

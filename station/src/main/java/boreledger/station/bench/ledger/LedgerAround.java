@@ -1,5 +1,6 @@
 package boreledger.station.bench.ledger;
 
+import boreledger.station.app.EntryWriter;
 import boreledger.station.app.LedgerBook;
 import boreledger.station.bench.look.Surroundings;
 import java.nio.file.Path;
@@ -13,8 +14,9 @@ import java.util.function.BooleanSupplier;
  * @param around what every room finds
  * @param reading runs what a person waits for, one after the other
  * @param working runs what takes long, one after the other
- * @param changed is told when readings were taken back or restored
+ * @param changed is told when something was corrected
  * @param gauging whether something is being gauged just now
+ * @param writer writes corrections, whatever is being gauged
  * @param clock tells the time and the zone it is shown in
  */
 public record LedgerAround(
@@ -23,6 +25,7 @@ public record LedgerAround(
     Executor working,
     Runnable changed,
     BooleanSupplier gauging,
+    EntryWriter writer,
     Clock clock) {
   /** The ledger's file. */
   Path ledger() {
@@ -31,6 +34,6 @@ public record LedgerAround(
 
   /** The ledger to leaf through. */
   LedgerBook book() {
-    return new LedgerBook(ledger());
+    return new LedgerBook(ledger(), writer);
   }
 }

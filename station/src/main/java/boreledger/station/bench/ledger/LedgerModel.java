@@ -27,6 +27,9 @@ public final class LedgerModel {
   private final ObjectProperty<LedgerPart> part = new SimpleObjectProperty<>(LedgerPart.SESSIONS);
   private final StringProperty search = new SimpleStringProperty("");
   private final ObservableList<SessionLine> sessions = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<SessionLine> sessionsToSee =
+      FXCollections.unmodifiableObservableList(sessions);
   private final ReadOnlyBooleanWrapper more = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyBooleanWrapper listed = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyObjectWrapper<SessionLine> session = new ReadOnlyObjectWrapper<>();
@@ -99,7 +102,7 @@ public final class LedgerModel {
 
   /** The sessions found, newest first. */
   public ObservableList<SessionLine> sessions() {
-    return FXCollections.unmodifiableObservableList(sessions);
+    return sessionsToSee;
   }
 
   /** Whether there are older sessions than those listed. */

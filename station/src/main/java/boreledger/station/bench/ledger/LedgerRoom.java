@@ -1,5 +1,6 @@
 package boreledger.station.bench.ledger;
 
+import boreledger.station.app.EntryWriter;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
@@ -37,21 +38,25 @@ public final class LedgerRoom {
   private final SessionsPane sessions;
   private final EntriesPane entries;
   private final ReadingPane reading;
+  private final AboutPane about;
 
   private LedgerRoom(LedgerModel model) {
     this.model = model;
     this.sessions = new SessionsPane(model, this::toEntries);
     this.entries = new EntriesPane(model, this::toSessions);
     this.reading = new ReadingPane(model.entries());
+    this.about = new AboutPane(model);
   }
 
   /**
    * The room, with threads of its own.
    *
-   * @param changed told when readings were taken back or restored
+   * @param changed told when something was corrected
    * @param gauging whether something is being gauged just now
+   * @param writer writes corrections, whatever is being gauged
    */
-  public static Room of(Surroundings around, Runnable changed, BooleanSupplier gauging) {
+  public static Room of(
+      Surroundings around, Runnable changed, BooleanSupplier gauging, EntryWriter writer) {
     return of(
         new LedgerModel(
             new LedgerAround(
@@ -60,6 +65,7 @@ public final class LedgerRoom {
                 thread("ledger working"),
                 changed,
                 gauging,
+                writer,
                 Clock.systemDefaultZone())));
   }
 
@@ -70,9 +76,12 @@ public final class LedgerRoom {
 
   private Room room() {
     BooleanBinding inReading = model.entries().facts().isNotNull();
+    BooleanBinding inAbout = model.entries().about().facts().isNotNull();
+    BooleanBinding inEither = inReading.or(inAbout);
     BooleanBinding inSessions = model.part().isEqualTo(LedgerPart.SESSIONS);
-    Node book = grown(Showing.when(inSessions.and(inReading.not()), book()));
+    Node book = grown(Showing.when(inSessions.and(inEither.not()), book()));
     Node opened = grown(Showing.when(inSessions.and(inReading), reading));
+    Node told = grown(Showing.when(inSessions.and(inAbout), about));
     Node compare =
         grown(
             Showing.when(
@@ -89,19 +98,21 @@ public final class LedgerRoom {
             Showing.words("ledger-problem", model.problem(), Styles.PROBLEM),
             book,
             opened,
+            told,
             compare,
             audit,
             sheet);
     view.getStyleClass().add(Styles.ROOM);
     view.setOnKeyPressed(
         pressed -> {
-          if (pressed.getCode() == KeyCode.ESCAPE && inReading.get()) {
+          if (pressed.getCode() == KeyCode.ESCAPE && inEither.get()) {
             model.entries().close();
             pressed.consume();
           }
         });
     // Only what can be seen can have the focus.
     opened.visibleProperty().subscribe((before, now) -> focus(now, reading::focus));
+    told.visibleProperty().subscribe((before, now) -> focus(now, about::focus));
     book.visibleProperty().subscribe((before, now) -> focus(now, entries::focus));
     return new Room(
         ID,

@@ -81,7 +81,7 @@ public record ReadingFacts(
   }
 
   /** Groups of eight digits, so that a hash can be read and a line can break. */
-  private static String grouped(String hash) {
+  static String grouped(String hash) {
     return hash.replaceAll("(.{8})(?!$)", "$1 ");
   }
 
@@ -114,6 +114,9 @@ public record ReadingFacts(
       ReadingTaken reading = opened.reading();
       List<Fact> facts = new ArrayList<>();
       facts.add(fact(Text.LEDGER_FACT_STANDS, words.state(opened.line())));
+      if (!reading.position().equals(opened.line().position())) {
+        facts.add(fact(Text.LEDGER_FACT_FIRST_AT, words.place(reading.position())));
+      }
       facts.add(fact(Text.LEDGER_FACT_VALUE, value(reading)));
       if (opened.diameter() != null) {
         facts.add(fact(Text.LEDGER_FACT_DIAMETER, diameter()));

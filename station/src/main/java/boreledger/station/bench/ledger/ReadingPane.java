@@ -17,7 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
 
-/** The opened reading: what is known of it, its budget, its samples, and taking it back. */
+/** The opened reading: what is known of it, its budget, its samples, and correcting it. */
 final class ReadingPane extends VBox {
   private final Label title = Words.label("ledger-reading", Styles.CARD_TITLE);
   private final FactsGrid facts = new FactsGrid();
@@ -44,7 +44,7 @@ final class ReadingPane extends VBox {
     halves.getRowConstraints().add(row);
     VBox left = new VBox(scrolled("ledger-facts", known), samples());
     left.getStyleClass().add(Styles.LEDGER_SIDE);
-    CorrectionPane correction = new CorrectionPane(model.correction());
+    CorrectionPane correction = new CorrectionPane(model.correction(), model.words());
     VBox right =
         new VBox(
             Showing.when(model.correction().possible(), correction),

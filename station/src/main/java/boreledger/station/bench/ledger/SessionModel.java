@@ -33,10 +33,14 @@ public final class SessionModel {
   private final Asking opening;
   private final List<Entry> read = new ArrayList<>();
   private final ObservableList<EntryLine> lines = FXCollections.observableArrayList();
+  // Kept, since such a view forgets those who listen to it once nobody holds it.
+  private final ObservableList<EntryLine> linesToSee =
+      FXCollections.unmodifiableObservableList(lines);
   private final ReadOnlyBooleanWrapper more = new ReadOnlyBooleanWrapper(false);
   private final ReadOnlyObjectWrapper<EntryWords> words = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<ReadingFacts> facts = new ReadOnlyObjectWrapper<>();
   private final CorrectionModel correction;
+  private final AboutModel about;
   private SessionLine session;
   private OpenedReading opened;
   private EntryLine refused;
@@ -49,7 +53,9 @@ public final class SessionModel {
     this.around = around;
     listing = new Asking(around.reading(), around.around().screen(), failed);
     opening = new Asking(around.reading(), around.around().screen(), failed);
-    correction = new CorrectionModel(around, this::corrected);
+    Reason reason = new Reason();
+    correction = new CorrectionModel(around, reason, this::corrected);
+    about = new AboutModel(around, reason, this::amended);
     around.around().appearance().unit().subscribe(unit -> speak());
   }
 
@@ -86,6 +92,7 @@ public final class SessionModel {
       return;
     } else if (EntryWords.isReading(line)) {
       correction.clear();
+      about.close();
       open(line.entry().seq());
     } else if (EntryWords.isRefused(line)) {
       close();
@@ -94,18 +101,27 @@ public final class SessionModel {
     }
   }
 
-  /** Closes the opened reading. */
+  /** Opens what is known of the session itself. */
+  public void openAbout() {
+    if (session != null) {
+      close();
+      about.open(session.id());
+    }
+  }
+
+  /** Closes what is opened. */
   public void close() {
     opening.forget();
     opened = null;
     refused = null;
     facts.set(null);
     correction.clear();
+    about.close();
   }
 
   /** The entries listed, oldest first. */
   public ObservableList<EntryLine> lines() {
-    return FXCollections.unmodifiableObservableList(lines);
+    return linesToSee;
   }
 
   /** Whether the session has earlier entries than those listed. */
@@ -123,7 +139,12 @@ public final class SessionModel {
     return facts.getReadOnlyProperty();
   }
 
-  /** Taking the opened reading back, or letting it count again. */
+  /** What is known of the session itself. */
+  public AboutModel about() {
+    return about;
+  }
+
+  /** Correcting the opened reading. */
   public CorrectionModel correction() {
     return correction;
   }
@@ -152,7 +173,7 @@ public final class SessionModel {
         reading -> {
           opened = reading;
           refused = null;
-          correction.of(reading.line());
+          correction.of(reading);
           speak();
         });
   }
@@ -162,6 +183,14 @@ public final class SessionModel {
     if (session != null) {
       list(LedgerBook.END);
       open(entry);
+    }
+  }
+
+  private void amended() {
+    around.changed().run();
+    if (session != null) {
+      list(LedgerBook.END);
+      about.open(session.id());
     }
   }
 

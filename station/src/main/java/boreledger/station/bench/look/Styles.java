@@ -172,6 +172,7 @@ public final class Styles {
   public static final String LEDGER_SIDE = "ledger-side";
   public static final String LEDGER_SESSIONS = "ledger-sessions";
   public static final String LEDGER_HEAD = "ledger-head";
+  public static final String LEDGER_ASKED = "ledger-asked";
   public static final String LEDGER_FILE = "ledger-file";
   public static final String LEDGER_LIST = "ledger-list";
   public static final String LEDGER_NONE = "ledger-none";

@@ -13,6 +13,7 @@ import boreledger.station.bench.ledger.ComparisonPage.Row;
 import boreledger.station.bench.model.Verdict;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.SessionComparison;
+import boreledger.station.wording.Wording;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -76,7 +77,7 @@ class ComparisonModelTest {
     SessionComparison command =
         CompareSessions.of(house.ledger(), older().id(), house.ledger(), newer().id());
     assertEquals(command.changes().size(), model.page().get().rows().size());
-    assertEquals(command.cautions(), model.page().get().cautions());
+    assertEquals(Wording.PLAIN.each(command.cautions()), model.page().get().cautions());
     assertEquals(2, model.page().get().figure().curves().size());
     assertEquals(
         command.changes().get(0).afterMm(),

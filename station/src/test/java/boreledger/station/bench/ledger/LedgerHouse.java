@@ -1,5 +1,6 @@
 package boreledger.station.bench.ledger;
 
+import boreledger.station.app.EntryWriter;
 import boreledger.station.bench.House;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -13,6 +14,7 @@ final class LedgerHouse {
 
   final House house;
   boolean gauging;
+  EntryWriter writer = EntryWriter.BY_ITSELF;
   int changed;
 
   LedgerHouse(House house) {
@@ -34,6 +36,12 @@ final class LedgerHouse {
 
   LedgerAround around(Executor working) {
     return new LedgerAround(
-        house.around(), Runnable::run, working, () -> changed++, () -> gauging, CLOCK);
+        house.around(),
+        Runnable::run,
+        working,
+        () -> changed++,
+        () -> gauging,
+        (ledger, bodies) -> writer.write(ledger, bodies),
+        CLOCK);
   }
 }

@@ -80,6 +80,27 @@ class LedgerKeysTest {
   }
 
   @Test
+  void aTemperatureIsAmendedByKeysAlone(FxRobot robot) {
+    tabTo(robot, "ledger-about");
+    robot.type(KeyCode.SPACE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals("ledger-about-back", focused());
+
+    tabTo(robot, "ledger-block-temp");
+    robot.write("24");
+    tabTo(robot, "ledger-amend-why");
+    robot.write("misread");
+    robot.type(KeyCode.TAB);
+    robot.write("A. Turner");
+    robot.type(KeyCode.ENTER);
+    WaitForAsyncUtils.waitForFxEvents();
+
+    assertTrue(words(robot, "ledger-amend-done").startsWith("Amended, as entry"));
+    robot.type(KeyCode.ESCAPE);
+    assertEquals("ledger-entries", focused());
+  }
+
+  @Test
   void theAuditIsReachedAndReadByKeysAlone(FxRobot robot) {
     robot.interact(() -> model.part().set(LedgerPart.AUDIT));
     tabTo(robot, "ledger-audit");

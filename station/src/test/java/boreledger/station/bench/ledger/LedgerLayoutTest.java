@@ -67,8 +67,19 @@ class LedgerLayoutTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"comparing", "comparing-nothing", "compared", "compared-gaps"})
-  void comparingFitsInGermanToo(String state) throws Exception {
+  @ValueSource(
+      strings = {
+        "movable",
+        "moved",
+        "about",
+        "amended",
+        "refused-amendment",
+        "comparing",
+        "comparing-nothing",
+        "compared",
+        "compared-gaps"
+      })
+  void fitsInGermanToo(String state) throws Exception {
     boreledger.station.bench.words.Text.speak(Language.GERMAN);
     everythingFits(state);
   }

@@ -140,8 +140,8 @@ class LedgerModelTest {
     EntryLine line = LedgerStates.line(model, Standing.IN_FORCE, 1);
     model.entries().open(line);
     CorrectionModel correction = model.entries().correction();
-    correction.why().set("chip under the anvil");
-    correction.who().set("A. Turner");
+    correction.reason().why().set("chip under the anvil");
+    correction.reason().who().set("A. Turner");
 
     correction.correct();
 
@@ -155,7 +155,7 @@ class LedgerModelTest {
         "taken back: chip under the anvil (A. Turner)",
         model.entries().words().get().state(struck));
 
-    correction.why().set("the chip was elsewhere");
+    correction.reason().why().set("the chip was elsewhere");
     correction.correct();
 
     assertFalse(correction.restores().get());
@@ -164,23 +164,21 @@ class LedgerModelTest {
   }
 
   @Test
-  void aCorrectionWithoutReasonOrNameOrWhileGaugingIsRefusedAndNothingIsWritten() {
+  void aCorrectionWithoutReasonOrNameIsRefusedBesideTheFieldAndNothingIsWritten() {
     LedgerStates.choose(model, Measure.BORE);
     int before = model.entries().lines().size();
     model.entries().open(LedgerStates.line(model, Standing.IN_FORCE, 1));
     CorrectionModel correction = model.entries().correction();
+    Reason reason = correction.reason();
 
     correction.correct();
-    assertTrue(correction.problem().get().startsWith("Say why"), correction.problem().get());
+    assertTrue(reason.whyProblem().get().startsWith("Say why"), reason.whyProblem().get());
+    assertTrue(reason.whoProblem().get().startsWith("Say who"), reason.whoProblem().get());
 
-    correction.why().set("chip");
+    reason.why().set("chip");
     correction.correct();
-    assertTrue(correction.problem().get().startsWith("Say who"), correction.problem().get());
-
-    correction.who().set("A. Turner");
-    at.gauging = true;
-    correction.correct();
-    assertTrue(correction.problem().get().contains("gauged"), correction.problem().get());
+    assertEquals("", reason.whyProblem().get());
+    assertTrue(reason.whoProblem().get().startsWith("Say who"), reason.whoProblem().get());
 
     model.entered();
     assertEquals(before, model.entries().lines().size());

@@ -32,6 +32,11 @@ final class LedgerStates {
     ALL.put("refused-sample", LedgerStates::refusedSample);
     ALL.put("refused-correction", LedgerStates::refusedCorrection);
     ALL.put("restorable", LedgerStates::restorable);
+    ALL.put("movable", LedgerStates::movable);
+    ALL.put("moved", LedgerStates::moved);
+    ALL.put("about", LedgerStates::about);
+    ALL.put("amended", LedgerStates::amended);
+    ALL.put("refused-amendment", LedgerStates::refusedAmendment);
     ALL.put("comparing", LedgerStates::comparing);
     ALL.put("comparing-nothing", LedgerStates::comparingNothing);
     ALL.put("compared", LedgerStates::compared);
@@ -76,8 +81,8 @@ final class LedgerStates {
     LedgerModel model = sessions(folder);
     for (String why : new String[] {"chip under the anvil", "bumped while it was being read"}) {
       model.entries().open(line(model, Standing.IN_FORCE, 3));
-      model.entries().correction().why().set(why);
-      model.entries().correction().who().set("A. Turner");
+      model.entries().correction().reason().why().set(why);
+      model.entries().correction().reason().who().set("A. Turner");
       model.entries().correction().correct();
     }
     model.entries().close();
@@ -110,10 +115,68 @@ final class LedgerStates {
 
   private static LedgerModel restorable(Path folder) throws Exception {
     LedgerModel model = boreReading(folder);
-    model.entries().correction().why().set("chip under the anvil");
-    model.entries().correction().who().set("A. Turner");
+    model.entries().correction().reason().why().set("chip under the anvil");
+    model.entries().correction().reason().who().set("A. Turner");
     model.entries().correction().correct();
     return model;
+  }
+
+  /** A reading whose neighbour was taken back, so that its place is free; no place chosen. */
+  static LedgerModel movable(Path folder) throws Exception {
+    LedgerModel model = sessions(folder);
+    CorrectionModel correction = model.entries().correction();
+    model.entries().open(line(model, Standing.IN_FORCE, 4));
+    correction.reason().why().set("gauged in the wrong cylinder");
+    correction.reason().who().set("A. Turner");
+    correction.correct();
+    model.entries().open(line(model, Standing.IN_FORCE, 3));
+    correction.reason().who().set("");
+    correction.move();
+    return model;
+  }
+
+  private static LedgerModel moved(Path folder) throws Exception {
+    LedgerModel model = movable(folder);
+    CorrectionModel correction = model.entries().correction();
+    correction.place().set(correction.places().get(0));
+    correction.reason().why().set("gauged one level deeper than called for");
+    correction.reason().who().set("A. Turner");
+    correction.move();
+    return model;
+  }
+
+  private static LedgerModel about(Path folder) throws Exception {
+    LedgerModel model = sessions(folder);
+    model.entries().openAbout();
+    return model;
+  }
+
+  private static LedgerModel amended(Path folder) throws Exception {
+    LedgerModel model = about(folder);
+    AboutModel about = model.entries().about();
+    about.settingTemp().set("21,5");
+    about.blockTemp().set("24");
+    amend(about, "the thermometer read wrong");
+    about.blockTemp().set("24.5");
+    about.fromEntry().set(Long.toString(line(model, Standing.IN_FORCE, 5).entry().seq()));
+    amend(about, "the door stood open from then on");
+    return model;
+  }
+
+  private static LedgerModel refusedAmendment(Path folder) throws Exception {
+    LedgerModel model = about(folder);
+    AboutModel about = model.entries().about();
+    about.settingTemp().set("warm");
+    about.blockTemp().set("240");
+    about.fromEntry().set("the third");
+    about.amend();
+    return model;
+  }
+
+  private static void amend(AboutModel about, String why) {
+    about.reason().why().set(why);
+    about.reason().who().set("A. Turner");
+    about.amend();
   }
 
   private static LedgerModel comparing(Path folder) throws Exception {
