@@ -101,6 +101,7 @@ class WholeJobTest {
   private void fileUntilItSaysStop() throws Exception {
     robot.push(KeyCode.CONTROL, KeyCode.DIGIT4);
     until(() -> words("filing-advice").contains("left. File a little"));
+    type("filed-by", "Turner");
     double gapMm = 0.2;
     for (int pass = 0; pass < 40 && !words("filing-advice").startsWith("STOP"); pass++) {
       double beforeMm = gapMm;

@@ -183,6 +183,7 @@ public final class BenchModel {
       lineBack(back);
     } else if (event instanceof GaugingEvent.Beside beside) {
       boolean changed = besides.heard(beside);
+      hands.repeat(sitting);
       if (changed) {
         results.ask();
       }
@@ -198,6 +199,7 @@ public final class BenchModel {
     sitting = Sitting.of(began, shownUnit);
     hearing = new Hearing(began, mm -> Saying.value(sitting, mm));
     besides = new Besides(ear);
+    hands.beside(besides);
     pace = Pace.none();
     ending = null;
     whyOver = "";
@@ -224,6 +226,7 @@ public final class BenchModel {
   private void end(Ending how) {
     ending = how;
     hearing.line().over(how);
+    besides.over();
     ask(null);
     notices.over();
     results.ask();

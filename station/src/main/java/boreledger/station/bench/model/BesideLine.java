@@ -55,6 +55,11 @@ record BesideLine(
     return trouble.isEmpty() ? told : Text.BESIDE_TROUBLE.with(told, trouble);
   }
 
+  /** Asks about a held value of it. */
+  Question question(Outcome.Held held, DisplayUnit wanted) {
+    return Question.of(start, lengths(wanted), held).by(title());
+  }
+
   private String told(DisplayUnit wanted) {
     if (start == null) {
       return shownMm == null

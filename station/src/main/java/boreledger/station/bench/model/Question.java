@@ -1,9 +1,11 @@
 package boreledger.station.bench.model;
 
+import boreledger.drivers.profile.Reads;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.session.Outcome;
+import boreledger.station.session.SessionStart;
 
 /**
  * A held value that waits for a person's answer.
@@ -13,21 +15,30 @@ import boreledger.station.session.Outcome;
  */
 public record Question(String words, String why) {
   static Question of(Sitting sitting, Outcome.Held held) {
-    Lengths lengths = sitting.lengths();
+    return of(sitting.start(), sitting.lengths(), held);
+  }
+
+  /** About a value of a further gauge, which is named. */
+  Question by(String gauge) {
+    return new Question(Text.QUESTION_BESIDE.with(gauge, words), why);
+  }
+
+  static Question of(SessionStart start, Lengths lengths, Outcome.Held held) {
     double valueMm = held.picked().valueMm();
     String words =
-        switch (sitting.measure()) {
+        switch (start.measure()) {
           case BORE ->
               Text.QUESTION_BORE.with(
-                  lengths.size(sizeMm(sitting, valueMm)),
-                  lengths.size(sitting.job().engine().nominalBoreMm()));
+                  lengths.size(sizeMm(start, valueMm)),
+                  lengths.size(start.job().engine().nominalBoreMm()));
           case GAP -> Text.QUESTION_GAP.with(lengths.size(valueMm));
           case RING_DEPTH -> Text.QUESTION_RING_DEPTH.with(lengths.size(valueMm));
         };
     return new Question(words, Told.recorded(held.why()));
   }
 
-  private static double sizeMm(Sitting sitting, double valueMm) {
-    return sitting.readsDeviation() ? sitting.job().setting().sizeMm() + valueMm : valueMm;
+  private static double sizeMm(SessionStart start, double valueMm) {
+    boolean deviation = start.gauge().reads() == Reads.DEVIATION;
+    return deviation ? start.job().setting().sizeMm() + valueMm : valueMm;
   }
 }

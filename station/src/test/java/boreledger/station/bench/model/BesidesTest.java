@@ -1,7 +1,10 @@
 package boreledger.station.bench.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import boreledger.drivers.pick.PickEvent;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.gauging.GaugingEvent;
@@ -106,6 +109,51 @@ class BesidesTest extends BenchFixture {
     run.beginGaps(Jobs.pumphouse(), Gauges.pressed(), "second");
 
     assertEquals(List.of(), lines());
+  }
+
+  @Test
+  void aHeldValueIsAskedAboutWithTheNameOfItsGauge() {
+    begin();
+    hold(900);
+    assertEquals(
+        new Question(
+            "Ring depths, top ring: 900.0000 mm is far from any likely ring depth. Take it anyway?",
+            "far off"),
+        shown().question().get());
+
+    take(15.412);
+
+    assertNull(shown().question().get());
+  }
+
+  @Test
+  void aHeldValueThatIsLeftIsAskedAboutNoMore() {
+    begin();
+    hold(900);
+    model.leaveHeld();
+
+    assertNull(shown().question().get());
+    assertEquals(List.of(900.0), run.left().stream().map(each -> each.picked().valueMm()).toList());
+  }
+
+  @Test
+  void theMainGaugesHeldValueIsAskedAboutFirst() throws LedgerFault {
+    begin();
+    hold(900);
+    run.offer(5.2);
+    assertEquals(
+        "5.2000 mm is far from any likely end gap. Take it anyway?",
+        shown().question().get().words());
+
+    model.leaveHeld();
+
+    assertTrue(shown().question().get().words().startsWith("Ring depths, top ring: 900"));
+  }
+
+  private void hold(double valueMm) {
+    PickEvent.Picked picked =
+        new PickEvent.Picked(3, valueMm, null, List.of(Gauges.sample(3, valueMm)), List.of());
+    beside(new GaugingEvent.Said(new Outcome.Held(HERE, picked, "far off"), progress(2)));
   }
 
   private void begin() {

@@ -1,5 +1,6 @@
 package boreledger.station.bench.view;
 
+import boreledger.drivers.pick.PickEvent;
 import boreledger.station.bench.Gauges;
 import boreledger.station.bench.Jobs;
 import boreledger.station.bench.ScriptedRun;
@@ -56,6 +57,7 @@ final class BenchStates implements AutoCloseable {
     scripts.put("held", this::held);
     scripts.put("caution", this::caution);
     scripts.put("noticed", this::noticed);
+    scripts.put("beside-held", this::besideHeld);
     scripts.put("line-gone", this::lineGone);
     scripts.put("inches", this::inches);
     scripts.put("two-banks", this::twoBanks);
@@ -136,6 +138,19 @@ final class BenchStates implements AutoCloseable {
     beside("top", new GaugingEvent.Said(taken, new Progress(here, 3, 36)));
     beside("second", new GaugingEvent.Live(Gauges.sample(1, 15.9)));
     beside("second", new GaugingEvent.LineGone(PULLED, new Progress(null, 0, 0)));
+  }
+
+  /** A value of the second gauge is far off. */
+  private void besideHeld() throws LedgerFault {
+    noticed();
+    Position here = new Position.RingDepth(1, "top", 12.0, 180.0);
+    PickEvent.Picked picked =
+        new PickEvent.Picked(9, 900, null, List.of(Gauges.sample(9, 900)), List.of());
+    String why = "ring depth 900.0000 mm is outside 5.0000 to 50.0000 mm; check the gauge, its unit"
+        + " and its setting";
+    beside(
+        "top",
+        new GaugingEvent.Said(new Outcome.Held(here, picked, why), new Progress(here, 3, 36)));
   }
 
   private void beside(String ring, GaugingEvent event) {
