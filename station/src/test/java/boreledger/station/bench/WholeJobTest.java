@@ -110,7 +110,7 @@ class WholeJobTest {
       type("gap-after", String.format(Locale.ROOT, "%.4f", gapMm));
       reach("add-pass");
       robot.push(KeyCode.SPACE);
-      String passed = String.format(Locale.ROOT, "%.3f mm", gapMm);
+      String passed = String.format(Locale.ROOT, "%.3f mm (Turner)", gapMm);
       until(() -> words("passes").endsWith(passed));
       assertTrue(gapMm > beforeMm || words("filing-advice").startsWith("STOP"));
     }
@@ -120,7 +120,7 @@ class WholeJobTest {
   private void sealAndPrint() throws Exception {
     robot.push(KeyCode.CONTROL, KeyCode.DIGIT5);
     until(() -> !words("ledger-file").isEmpty());
-    reach("choice-1");
+    reach("choice-2");
     robot.push(KeyCode.SPACE);
     type("ledger-seal-name", "Turner");
     reach("ledger-seal");
@@ -128,7 +128,7 @@ class WholeJobTest {
     Path folder = home.resolve(".local/share/boreledger");
     until(() -> holds(folder, ".seal"));
 
-    back("choice-2");
+    back("choice-3");
     robot.push(KeyCode.SPACE);
     reach("ledger-sheet-write");
     robot.push(KeyCode.SPACE);

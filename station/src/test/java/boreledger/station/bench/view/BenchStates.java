@@ -146,8 +146,9 @@ final class BenchStates implements AutoCloseable {
     Position here = new Position.RingDepth(1, "top", 12.0, 180.0);
     PickEvent.Picked picked =
         new PickEvent.Picked(9, 900, null, List.of(Gauges.sample(9, 900)), List.of());
-    String why = "ring depth 900.0000 mm is outside 5.0000 to 50.0000 mm; check the gauge, its unit"
-        + " and its setting";
+    String why =
+        "ring depth 900.0000 mm is outside 5.0000 to 50.0000 mm; check the gauge, its unit"
+            + " and its setting";
     beside(
         "top",
         new GaugingEvent.Said(new Outcome.Held(here, picked, why), new Progress(here, 3, 36)));
