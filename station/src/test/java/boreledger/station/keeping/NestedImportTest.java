@@ -48,7 +48,12 @@ class NestedImportTest {
 
     AuditReport report = audit("c.db");
     assertEquals(List.of(), report.findings());
-    assertEquals(List.of(), report.notices());
+    // The shops' clock is set ahead of this machine's, which an audit notices.
+    assertEquals(
+        List.of(),
+        report.notices().stream()
+            .filter(each -> !each.what().endsWith("which is yet to come"))
+            .toList());
     assertEquals(2 * READINGS, report.recomputed(), "b's own and a's");
     assertEquals(0, report.differing());
     assertEquals(List.of("Other engine"), report.resultsOf(), "a's sessions count in b alone");
