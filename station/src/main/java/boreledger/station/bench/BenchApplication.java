@@ -25,7 +25,9 @@ import boreledger.station.bench.voice.SystemVoice;
 import boreledger.station.bench.window.LazyRoom;
 import boreledger.station.bench.window.StationWindow;
 import boreledger.station.bench.window.TypedKeys;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.LedgerText;
+import boreledger.station.bench.words.WindowText;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.ledger.LedgerFault;
 import boreledger.station.results.JobResults;
@@ -102,7 +104,7 @@ public final class BenchApplication extends Application {
     wiring = WIRING.get();
     look.restore(appearance, Locale.getDefault(Locale.Category.DISPLAY));
     // Models say their first words when they are made.
-    Text.speak(appearance.language().get());
+    Language.speak(appearance.language().get());
     model =
         new BenchModel(
             new BenchServices(this::results, wish -> desk.wish(wish), tones, voice),
@@ -177,19 +179,19 @@ public final class BenchApplication extends Application {
         StartRoom.of(start, appearance),
         LazyRoom.of(
             BenchRoom.ID,
-            Text.ROOM_BENCH.with(),
+            WindowText.ROOM_BENCH.with(),
             () -> BenchRoom.of(model, new KeyChoices(memory))),
         LazyRoom.of(
             BoresRoom.ID,
-            Text.ROOM_BORES.with(),
+            WindowText.ROOM_BORES.with(),
             () -> BoresRoom.of(new BoresModel(findings, around))),
         LazyRoom.of(
             GapsRoom.ID,
-            Text.ROOM_GAPS.with(),
+            WindowText.ROOM_GAPS.with(),
             () -> GapsRoom.of(new GapsModel(findings, around, memory, this::filingBook))),
         LazyRoom.of(
             LedgerRoom.ID,
-            Text.LEDGER_ROOM.with(),
+            LedgerText.ROOM.with(),
             () -> LedgerRoom.of(around, model::askForResults, desk::isBusy, desk)));
   }
 

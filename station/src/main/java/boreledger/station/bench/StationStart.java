@@ -15,7 +15,7 @@ import boreledger.station.app.LiveRequest;
 import boreledger.station.app.TypedValues;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.bench.start.StartServices;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.job.Job;
 import boreledger.station.job.JobFiles;
 import boreledger.station.table.Tables;
@@ -52,7 +52,7 @@ final class StationStart implements StartServices {
   @Override
   public void begin(LiveRequest request) throws Exception {
     if (desk.isBusy()) {
-      throw new UsageProblem(Text.START_BUSY.with());
+      throw new UsageProblem(StartText.BUSY.with());
     }
     Folders.makeFor(request.ledger());
     LiveGauging gauging = LiveGauging.prepare(request, typed);
@@ -66,7 +66,7 @@ final class StationStart implements StartServices {
     if (!begun) {
       gauging.close();
       typed.end();
-      throw new UsageProblem(Text.START_BUSY.with());
+      throw new UsageProblem(StartText.BUSY.with());
     }
   }
 
@@ -113,11 +113,11 @@ final class StationStart implements StartServices {
   private static String words(Heard heard) {
     if (heard instanceof Heard.Raw raw) {
       String text = new String(raw.bytes().toArray(), StandardCharsets.ISO_8859_1);
-      return Text.START_HEARD_RAW.with(
+      return StartText.HEARD_RAW.with(
           raw.bytes().toHex() + "  " + text.replaceAll("\\P{Print}", "."));
     } else if (heard instanceof Heard.Value value) {
-      return Text.START_HEARD_VALUE.with(value.sample().valueMm() + " mm");
+      return StartText.HEARD_VALUE.with(value.sample().valueMm() + " mm");
     }
-    return Text.START_HEARD_BAD.with(((Heard.NotUnderstood) heard).rejected().why());
+    return StartText.HEARD_BAD.with(((Heard.NotUnderstood) heard).rejected().why());
   }
 }

@@ -20,7 +20,6 @@ import boreledger.station.bench.view.BenchRoom;
 import boreledger.station.bench.voice.Voice;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.results.JobResults;
@@ -58,12 +57,12 @@ class GermanWindowTest {
 
   @BeforeEach
   void speakGerman() {
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
   }
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Texts;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +18,6 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +30,7 @@ class LanguageSwitchTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @Test
@@ -51,7 +51,7 @@ class LanguageSwitchTest {
     assertTrue(german.contains("room 1 says Deutsch\\nTaste G"), german::toString);
     Map<String, Pattern> englishOnly = englishOnly();
     assertTrue(englishOnly.size() > 300, "English sentences: " + englishOnly.size());
-    Set<String> keys = Stream.of(Text.values()).map(Text::key).collect(Collectors.toSet());
+    Set<String> keys = Texts.all().map(Text::key).collect(Collectors.toSet());
     List<String> wrong = new ArrayList<>();
     for (String line : german) {
       String words = line.replaceFirst("room \\d says ", "").replace("\\n", "\n");
@@ -70,7 +70,7 @@ class LanguageSwitchTest {
   private static Map<String, Pattern> englishOnly() {
     Map<String, Pattern> sentences = new LinkedHashMap<>();
     String place = "\u0001";
-    for (Text text : Text.values()) {
+    for (Text text : Texts.all().toList()) {
       String english = filled(Language.ENGLISH, text, place);
       String german = filled(Language.GERMAN, text, place);
       String letters = english.replace(place, "").replaceAll("\\P{L}", "");
@@ -87,7 +87,7 @@ class LanguageSwitchTest {
   }
 
   private static String filled(Language language, Text text, String place) {
-    Text.speak(language);
+    Language.speak(language);
     return text.with(place, place, place, place, place, place);
   }
 

@@ -19,7 +19,6 @@ import boreledger.station.bench.start.StartModel;
 import boreledger.station.bench.start.StartRoom;
 import boreledger.station.bench.window.StationScene;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import java.nio.file.Path;
 import java.util.function.Consumer;
@@ -48,13 +47,13 @@ class RoomLayoutTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @ParameterizedTest
   @EnumSource
   void startOnTheFirstDayAndWithAJobOpen(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     House house = House.empty(folder);
     fits(house, RoomLayoutTest::start, 12);
     house.appearance().language().set(language.next());
@@ -75,7 +74,7 @@ class RoomLayoutTest {
   @ParameterizedTest
   @EnumSource
   void aGaugeBeingTaughtAtEveryMoment(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     House house = House.empty(folder);
     fits(house, ignored -> taught(house, Lessons::atFirst), 10);
     fits(house, ignored -> taught(house, model -> Lessons.halfWay(model, folder)), 14);
@@ -92,7 +91,7 @@ class RoomLayoutTest {
   @ParameterizedTest
   @EnumSource
   void boresGaugedOrNot(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     fits(House.empty(folder.resolve("none")), RoomLayoutTest::bores, 3);
     House house = House.gauged(folder, "bore-rocked", "gap-top");
     fits(house, RoomLayoutTest::bores, 15);
@@ -103,7 +102,7 @@ class RoomLayoutTest {
   @ParameterizedTest
   @EnumSource
   void gapsGaugedOrNot(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     fits(House.empty(folder.resolve("none")), RoomLayoutTest::gaps, 3);
     House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
     fits(house, RoomLayoutTest::gaps, 15);
@@ -114,7 +113,7 @@ class RoomLayoutTest {
   @ParameterizedTest
   @EnumSource
   void gapsFiledAndSupposedOtherwise(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     House house = House.gauged(folder, "bore-rocked", "gap-top", "gap-second");
     fits(house, GapsStates::filedAndSupposed, 25);
     house.appearance().unit().set(DisplayUnit.IN);
@@ -165,7 +164,7 @@ class RoomLayoutTest {
                     return checked;
                   })
               .get();
-      String where = Text.language() + ", " + (int) size[0] + "x" + (int) size[1];
+      String where = Language.spoken() + ", " + (int) size[0] + "x" + (int) size[1];
       assertEquals("", String.join("\n", found.faults()), where);
       assertTrue(found.words() >= fewestWords, where + ": words seen " + found.words());
     }

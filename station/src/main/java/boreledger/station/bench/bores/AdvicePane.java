@@ -2,7 +2,7 @@ package boreledger.station.bench.bores;
 
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -12,6 +12,6 @@ final class AdvicePane extends VBox {
   AdvicePane(ObservableValue<BoresPage> page) {
     Label title = Words.label("bores-advice", Styles.ROOM_TITLE);
     getChildren().add(title);
-    page.subscribe(now -> title.setText(now == null ? Text.ROOM_BORES.with() : now.advice()));
+    page.subscribe(now -> title.setText(now == null ? WindowText.ROOM_BORES.with() : now.advice()));
   }
 }

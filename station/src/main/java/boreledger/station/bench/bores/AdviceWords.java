@@ -1,6 +1,6 @@
 package boreledger.station.bench.bores;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BoresText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.results.AdviceResult;
 import boreledger.station.results.AdviceResult.CylinderAdviceResult;
@@ -13,14 +13,14 @@ final class AdviceWords {
 
   static String of(AdviceResult advice, LengthFormat lengths) {
     if (advice == null) {
-      return Text.BORES_NO_ADVICE.with();
+      return BoresText.NO_ADVICE.with();
     }
     return switch (advice.cure()) {
-      case "hone" -> Text.BORES_HONE.with();
+      case "hone" -> BoresText.HONE.with();
       case "oversize" ->
-          (advice.largestListed() ? Text.BORES_LARGEST_OVERSIZE : Text.BORES_OVERSIZE)
+          (advice.largestListed() ? BoresText.LARGEST_OVERSIZE : BoresText.OVERSIZE)
               .with(lengths.depth(advice.oversizeMm()) + " " + lengths.symbol());
-      default -> Text.BORES_SLEEVE.with();
+      default -> BoresText.SLEEVE.with();
     };
   }
 
@@ -34,12 +34,12 @@ final class AdviceWords {
     String number = Integer.toString(cylinder.cylinder());
     String finished =
         cylinder.finishedMm() == null
-            ? Text.BORES_NO_FINISHED_SIZE.with()
-            : Text.BORES_FINISHED_SIZE.with(
+            ? BoresText.NO_FINISHED_SIZE.with()
+            : BoresText.FINISHED_SIZE.with(
                 lengths.length(cylinder.finishedMm(), lengths.coarseDecimals()));
     return cylinder.reasons().isEmpty()
-        ? Text.BORES_HONING_WILL_DO.with(number, finished)
-        : Text.BORES_HONING_WILL_NOT_DO.with(
+        ? BoresText.HONING_WILL_DO.with(number, finished)
+        : BoresText.HONING_WILL_NOT_DO.with(
             number, finished, String.join("; ", Told.with(lengths).each(cylinder.reasons())));
   }
 }

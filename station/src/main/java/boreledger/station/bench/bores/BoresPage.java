@@ -4,7 +4,7 @@ import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.model.BoreVerdicts;
 import boreledger.station.bench.model.CheckWords;
 import boreledger.station.bench.model.Verdict;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BoresText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.BlockFigure;
 import boreledger.station.drawing.BoreProfileFigure;
@@ -68,7 +68,7 @@ record BoresPage(
   private static String form(CylinderResults cylinder, LengthFormat format) {
     List<String> words = new ArrayList<>();
     String shape = cylinder.bore().shape();
-    words.add(shape == null ? Text.BORES_NO_SHAPE.with() : Text.BORES_SHAPE.with(shape(shape)));
+    words.add(shape == null ? BoresText.NO_SHAPE.with() : BoresText.SHAPE.with(shape(shape)));
     cylinder
         .bore()
         .signedTaperMm()
@@ -76,7 +76,7 @@ record BoresPage(
             (axis, mm) -> {
               if (mm != null) {
                 words.add(
-                    Text.BORES_TAPER.with(
+                    BoresText.TAPER.with(
                         axis, format.difference(mm, format.usualDecimals()), format.symbol()));
               }
             });
@@ -85,11 +85,11 @@ record BoresPage(
 
   private static String shape(String word) {
     return switch (word) {
-      case "straight" -> Text.BORES_STRAIGHT.with();
-      case "wide-at-top" -> Text.BORES_WIDE_AT_TOP.with();
-      case "wide-at-bottom" -> Text.BORES_WIDE_AT_BOTTOM.with();
-      case "barrel" -> Text.BORES_BARREL.with();
-      case "waist" -> Text.BORES_WAIST.with();
+      case "straight" -> BoresText.STRAIGHT.with();
+      case "wide-at-top" -> BoresText.WIDE_AT_TOP.with();
+      case "wide-at-bottom" -> BoresText.WIDE_AT_BOTTOM.with();
+      case "barrel" -> BoresText.BARREL.with();
+      case "waist" -> BoresText.WAIST.with();
       default -> word;
     };
   }
@@ -97,7 +97,7 @@ record BoresPage(
   private static Check check(CheckResult check, LengthFormat format) {
     CheckWords about = new CheckWords(check);
     String words =
-        Text.BORES_CHECK.with(
+        BoresText.CHECK.with(
             about.name(),
             format.length(check.valueMm(), check.expandedUncertaintyMm()),
             format.stated(check.limitMm()),
@@ -107,7 +107,7 @@ record BoresPage(
   }
 
   private static String budget(BudgetLine line, LengthFormat format) {
-    return Text.BORES_BUDGET_LINE.with(
+    return BoresText.BUDGET_LINE.with(
         Told.recorded(line.line()),
         format.length(line.standardUncertaintyMm(), format.usualDecimals() + 1),
         String.format(Locale.ROOT, "%.0f", 100 * line.share()));

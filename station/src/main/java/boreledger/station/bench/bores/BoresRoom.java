@@ -3,7 +3,9 @@ package boreledger.station.bench.bores;
 import boreledger.station.bench.findings.FindingsView;
 import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Room;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
+import boreledger.station.bench.words.BoresText;
+import boreledger.station.bench.words.WindowText;
 import java.util.List;
 import javafx.scene.Parent;
 import javafx.scene.layout.GridPane;
@@ -33,14 +35,15 @@ public final class BoresRoom {
             page(),
             model.findings(),
             model.page().isNotNull(),
-            Text.BORES_NOTHING.with(),
-            Text.OVER_DEFERS.with());
+            BoresText.NOTHING.with(),
+            BenchText.OVER_DEFERS.with());
     model.page().subscribe(this::show);
   }
 
   /** The room of a model. */
   public static Room of(BoresModel model) {
-    return new Room(ID, Text.ROOM_BORES.with(), new BoresRoom(model).view, model.findings()::want);
+    return new Room(
+        ID, WindowText.ROOM_BORES.with(), new BoresRoom(model).view, model.findings()::want);
   }
 
   private GridPane page() {
@@ -56,9 +59,9 @@ public final class BoresRoom {
   private void show(BoresPage page) {
     if (page != null) {
       String spoken = page.shown().title() + ", " + page.shown().words();
-      block.show(page.block(), Text.BORES_BLOCK_SPOKEN.with());
-      profile.show(page.profile(), Text.BORES_PROFILE_SPOKEN.with(spoken));
-      sections.show(page.sections(), Text.BORES_SECTIONS_SPOKEN.with(spoken));
+      block.show(page.block(), BoresText.BLOCK_SPOKEN.with());
+      profile.show(page.profile(), BoresText.PROFILE_SPOKEN.with(spoken));
+      sections.show(page.sections(), BoresText.SECTIONS_SPOKEN.with(spoken));
     }
   }
 }

@@ -4,7 +4,8 @@ import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.VerdictSign;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
+import boreledger.station.bench.words.BoresText;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -32,15 +33,15 @@ final class ChecksPane extends ScrollPane {
       return;
     }
     if (page.checks().isEmpty()) {
-      checks.getChildren().add(words(Text.VERDICT_NO_LIMITS.with()));
+      checks.getChildren().add(words(BenchText.VERDICT_NO_LIMITS.with()));
     } else {
-      checks.getChildren().add(words(Text.BORES_UNFOLD.with()));
+      checks.getChildren().add(words(BoresText.UNFOLD.with()));
     }
     page.checks().forEach(check -> checks.getChildren().add(line(check)));
   }
 
   private static Node line(BoresPage.Check check) {
-    VBox budget = new VBox(words(Text.BORES_BUDGET.with()));
+    VBox budget = new VBox(words(BoresText.BUDGET.with()));
     budget.getStyleClass().add(Styles.BUDGET);
     check.budget().forEach(each -> budget.getChildren().add(words(each)));
     ToggleButton head = new ToggleButton(check.words());

@@ -3,7 +3,8 @@ package boreledger.station.bench.bores;
 import boreledger.station.bench.look.CylinderChoice;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BoresText;
+import boreledger.station.bench.words.WindowText;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -39,11 +40,13 @@ final class CylinderPane extends ScrollPane {
     form.setText(page.form());
     reasons.getChildren().clear();
     if (!page.reasons().isEmpty()) {
-      reasons.getChildren().add(words(Text.BORES_WHY.with(), Styles.VERDICT_TITLE));
+      reasons.getChildren().add(words(BoresText.WHY.with(), Styles.VERDICT_TITLE));
     }
     page.reasons().forEach(line -> reasons.getChildren().add(words(line, Styles.MUTED)));
     page.cautions()
-        .forEach(line -> reasons.getChildren().add(words(Text.CAUTION.with(line), Styles.PROBLEM)));
+        .forEach(
+            line ->
+                reasons.getChildren().add(words(WindowText.CAUTION.with(line), Styles.PROBLEM)));
   }
 
   private static Label words(String sentence, String style) {

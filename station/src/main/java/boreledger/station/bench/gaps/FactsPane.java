@@ -2,7 +2,8 @@ package boreledger.station.bench.gaps;
 
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
+import boreledger.station.bench.words.WindowText;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -33,15 +34,15 @@ final class FactsPane extends ScrollPane {
       return;
     }
     if (model.supposing().isSupposed()) {
-      add(first, List.of(Text.GAPS_SUPPOSED.with()), Styles.PROBLEM);
+      add(first, List.of(GapsText.SUPPOSED.with()), Styles.PROBLEM);
     }
     add(first, page.facts(), Styles.FIELD_NAME);
     for (String caution : page.cautions()) {
-      add(first, List.of(Text.CAUTION.with(caution)), Styles.PROBLEM);
+      add(first, List.of(WindowText.CAUTION.with(caution)), Styles.PROBLEM);
     }
     add(more, page.agreement(), Styles.MUTED);
     if (!page.choice().isEmpty()) {
-      add(more, List.of(Text.GAPS_CHOICE.with()), Styles.VERDICT_TITLE);
+      add(more, List.of(GapsText.CHOICE.with()), Styles.VERDICT_TITLE);
       add(more, page.choice(), Styles.MUTED);
     }
   }

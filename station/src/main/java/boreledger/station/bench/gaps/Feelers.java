@@ -4,7 +4,7 @@ import boreledger.calc.feeler.LeafSet;
 import boreledger.calc.feeler.LeafStack;
 import boreledger.calc.input.ImpossibleInput;
 import boreledger.station.bench.memory.Memory;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.wording.LengthFormat;
@@ -87,7 +87,7 @@ final class Feelers {
     Optional<List<BigDecimal>> set = typed.leavesMm();
     if (set.isEmpty()) {
       stacks.set(
-          (unit() == DisplayUnit.IN ? Text.GAPS_LEAVES_WRONG_IN : Text.GAPS_LEAVES_WRONG).with());
+          (unit() == DisplayUnit.IN ? GapsText.LEAVES_WRONG_IN : GapsText.LEAVES_WRONG).with());
       return;
     }
     try {
@@ -105,7 +105,7 @@ final class Feelers {
 
   private String words(LeafStack stack) {
     LengthFormat shown = lengths.get();
-    return Text.GAPS_STACK.with(
+    return GapsText.STACK.with(
         stack.leavesMm().stream()
             .map(mm -> LeavesText.leaf(BigDecimal.valueOf(mm), unit()))
             .collect(Collectors.joining(" + ")),

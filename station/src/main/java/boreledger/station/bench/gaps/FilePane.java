@@ -4,6 +4,7 @@ import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Text;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.StringProperty;
@@ -25,9 +26,9 @@ final class FilePane extends ScrollPane {
   }
 
   private static Card filing(FilingBench filing) {
-    Button add = button("add-pass", Text.GAPS_ADD_PASS, filing::addPass);
+    Button add = button("add-pass", GapsText.ADD_PASS, filing::addPass);
     add.disableProperty().bind(filing.busy());
-    Button drop = button("drop-pass", Text.GAPS_DROP_PASS, filing::dropPass);
+    Button drop = button("drop-pass", GapsText.DROP_PASS, filing::dropPass);
     drop.disableProperty()
         .bind(
             filing
@@ -51,20 +52,20 @@ final class FilePane extends ScrollPane {
               after.rename(gapAfter(page == null ? "mm" : page.lengths().symbol()));
             });
     return new Card(
-        Text.GAPS_FILING.with(),
+        GapsText.FILING.with(),
         advice,
         record,
-        new Field(Text.GAPS_TURNS.with(), typed("turns", filing.turns(), filing::addPass)),
+        new Field(GapsText.TURNS.with(), typed("turns", filing.turns(), filing::addPass)),
         after,
-        new Field(Text.GAPS_WHO_FILES.with(), typed("filed-by", filing.who(), filing::addPass)),
+        new Field(GapsText.WHO_FILES.with(), typed("filed-by", filing.who(), filing::addPass)),
         add,
         problem,
-        new Field(Text.GAPS_WHY_STRUCK.with(), typed("struck-why", filing.why(), filing::dropPass)),
+        new Field(GapsText.WHY_STRUCK.with(), typed("struck-why", filing.why(), filing::dropPass)),
         drop);
   }
 
   private static String gapAfter(String symbol) {
-    return Text.GAPS_GAP_AFTER.with(symbol);
+    return GapsText.GAP_AFTER.with(symbol);
   }
 
   private static Button button(String id, Text words, Runnable pressed) {
@@ -86,10 +87,10 @@ final class FilePane extends ScrollPane {
     TextField leaves = new TextField();
     leaves.setId("leaves");
     leaves.textProperty().bindBidirectional(feelers.leaves());
-    Field field = new Field(Text.GAPS_LEAVES.with(feelers.lengths().get().symbol()), leaves);
-    feelers.lengths().subscribe(shown -> field.rename(Text.GAPS_LEAVES.with(shown.symbol())));
+    Field field = new Field(GapsText.LEAVES.with(feelers.lengths().get().symbol()), leaves);
+    feelers.lengths().subscribe(shown -> field.rename(GapsText.LEAVES.with(shown.symbol())));
     return new Card(
-        Text.GAPS_FEELERS.with(), bound("stacks", Styles.VERDICT_WORDS, feelers.stacks()), field);
+        GapsText.FEELERS.with(), bound("stacks", Styles.VERDICT_WORDS, feelers.stacks()), field);
   }
 
   private static Label bound(String id, String style, ObservableValue<String> words) {

@@ -5,7 +5,8 @@ import boreledger.station.app.FilingBook.Kept;
 import boreledger.station.app.PassNote;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.draft.Kind;
@@ -121,11 +122,11 @@ final class FilingBench {
     Typed filed = Numerals.read(Kind.COUNT, turns.get());
     Typed read = Numerals.read(Kind.LENGTH, gapAfter.get());
     if (!shown.canBeFiled()) {
-      problem.set(Text.GAPS_NO_GAP_YET.with());
+      problem.set(GapsText.NO_GAP_YET.with());
     } else if (filed.numbers().isEmpty() || read.numbers().isEmpty()) {
-      problem.set(Text.GAPS_PASS_WRONG.with(example(shown)));
+      problem.set(GapsText.PASS_WRONG.with(example(shown)));
     } else if (who.get().isBlank()) {
-      problem.set(Text.LEDGER_NEEDS_WHO.with());
+      problem.set(LedgerText.NEEDS_WHO.with());
     } else {
       note(shown, filed.numbers().get(0), read);
     }
@@ -140,9 +141,9 @@ final class FilingBench {
     String reason = why.get();
     String person = who.get();
     if (reason.isBlank()) {
-      problem.set(Text.GAPS_NEEDS_WHY.with());
+      problem.set(GapsText.NEEDS_WHY.with());
     } else if (person.isBlank()) {
-      problem.set(Text.LEDGER_NEEDS_WHO.with());
+      problem.set(LedgerText.NEEDS_WHO.with());
     } else {
       FilingBook book = books.apply(around.workshop().get().ledger());
       write(() -> book.withdraw(last.entry(), reason, person), why);
@@ -163,7 +164,7 @@ final class FilingBench {
       FilingBook book = books.apply(around.workshop().get().ledger());
       write(() -> book.note(pass), turns, gapAfter);
     } catch (ArithmeticException e) {
-      problem.set(Text.GAPS_PASS_WRONG.with(example(shown)));
+      problem.set(GapsText.PASS_WRONG.with(example(shown)));
     }
   }
 

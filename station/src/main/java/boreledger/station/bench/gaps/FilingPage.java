@@ -8,7 +8,7 @@ import boreledger.calc.input.ImpossibleInput;
 import boreledger.calc.uncertainty.Budget;
 import boreledger.calc.uncertainty.Component;
 import boreledger.calc.uncertainty.Estimate;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.results.FiledResult;
 import boreledger.station.wording.LengthFormat;
@@ -57,7 +57,7 @@ record FilingPage(
     return filed.stream()
         .map(
             pass ->
-                (pass.sinceGauged() ? Text.GAPS_PASS : Text.GAPS_PASS_GAUGED_SINCE)
+                (pass.sinceGauged() ? GapsText.PASS : GapsText.PASS_GAUGED_SINCE)
                     .with(
                         Integer.toString(pass.turns()),
                         shown(pass.beforeMm()),
@@ -70,7 +70,7 @@ record FilingPage(
   String advice() {
     Double nowMm = gapNowMm();
     if (targetMm == null || nowMm == null) {
-      return targetMm == null ? Text.GAPS_NOT_FILED.with() : Text.GAPS_NO_GAP_YET.with();
+      return targetMm == null ? GapsText.NOT_FILED.with() : GapsText.NO_GAP_YET.with();
     }
     try {
       return words(next(nowMm), shown(targetMm - nowMm));
@@ -92,20 +92,20 @@ record FilingPage(
 
   private String words(FilingAdvice next, String left) {
     if (next instanceof FilingAdvice.NextPass pass) {
-      return Text.GAPS_NEXT_PASS.with(
+      return GapsText.NEXT_PASS.with(
           left, Integer.toString(pass.turns()), shown(pass.expectedGapMm()));
     } else if (next instanceof FilingAdvice.HalfTheRemainder half) {
-      return Text.GAPS_HALF.with(left, Integer.toString(half.turns()), shown(half.expectedGapMm()));
+      return GapsText.HALF.with(left, Integer.toString(half.turns()), shown(half.expectedGapMm()));
     } else if (next instanceof FilingAdvice.OneTurnTooMuch) {
-      return Text.GAPS_ONE_TURN_TOO_MUCH.with(left);
+      return GapsText.ONE_TURN_TOO_MUCH.with(left);
     } else if (next instanceof FilingAdvice.NothingRemoved) {
-      return Text.GAPS_NOTHING_REMOVED.with();
+      return GapsText.NOTHING_REMOVED.with();
     } else if (next instanceof FilingAdvice.FileALittleAndMeasure) {
-      return Text.GAPS_FILE_A_LITTLE.with(left);
+      return GapsText.FILE_A_LITTLE.with(left);
     }
     return next instanceof FilingAdvice.Ready
-        ? Text.GAPS_STOP_READY.with()
-        : Text.GAPS_STOP_TOO_WIDE.with();
+        ? GapsText.STOP_READY.with()
+        : GapsText.STOP_TOO_WIDE.with();
   }
 
   private String shown(double mm) {

@@ -3,6 +3,7 @@ package boreledger.station.bench.gaps;
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.model.GapVerdicts;
 import boreledger.station.bench.model.Verdict;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.GapFigure;
@@ -84,7 +85,7 @@ record GapsPage(
     if (finding.results().equals(finding.asItIs()) || now.tightest() == null || asItIs == null) {
       return "";
     }
-    return Text.GAPS_HOT_SUPPOSED.with(
+    return GapsText.HOT_SUPPOSED.with(
         format.length(now.tightest().hotGapMm(), format.coarseDecimals()),
         format.length(asItIs.hotGapMm(), format.coarseDecimals()));
   }
@@ -94,29 +95,29 @@ record GapsPage(
     if (ring.target() != null) {
       facts.add(target(ring.targetMm(), ring.target(), format));
     } else {
-      facts.add(Text.GAPS_VERIFY_ONLY.with());
+      facts.add(GapsText.VERIFY_ONLY.with());
     }
     facts.add(
-        Text.GAPS_MAKERS_RANGE.with(
+        GapsText.MAKERS_RANGE.with(
             format.stated(kind.gapMinMm()), format.stated(kind.gapMaxMm()), format.symbol()));
     TightestResult tightest = ring.tightest();
     if (tightest != null) {
       facts.add(
-          Text.GAPS_TIGHTEST.with(
+          GapsText.TIGHTEST.with(
               format.length(tightest.gapMm(), tightest.expandedUncertaintyMm()),
               format.depth(tightest.depthMm()),
               format.symbol()));
       facts.add(
-          Text.GAPS_HOT.with(
+          GapsText.HOT.with(
               format.length(tightest.hotGapMm(), format.coarseDecimals()),
               Told.recorded(tightest.temperaturesOrigin())));
       facts.add(
-          Text.GAPS_COLD_FOR_MARGIN.with(
+          GapsText.COLD_FOR_MARGIN.with(
               format.length(tightest.coldGapForMarginMm(), format.coarseDecimals())));
     }
     if (ring.removeMm() != null && ring.removeMm() > 0) {
       facts.add(
-          Text.GAPS_REMOVE.with(
+          GapsText.REMOVE.with(
               format.length(
                   ring.removeMm(), tightest == null ? null : tightest.expandedUncertaintyMm())));
     }
@@ -125,13 +126,13 @@ record GapsPage(
 
   private static String target(Double targetMm, TargetResult target, LengthFormat format) {
     String words =
-        Text.GAPS_TARGET.with(
+        GapsText.TARGET.with(
             format.length(targetMm, format.coarseDecimals()), Told.recorded(target.origin()));
     return target.raisedTo() == null
         ? words
         : words
             + " "
-            + Text.GAPS_RAISED.with(
+            + GapsText.RAISED.with(
                 format.length(target.raisedFromMm(), format.coarseDecimals()),
                 Told.recorded(target.raisedTo()));
   }
@@ -139,13 +140,13 @@ record GapsPage(
   private static String agreement(GapResult gap, LengthFormat format) {
     String depth = format.depth(gap.depthMm()) + " " + format.symbol();
     if (gap.measuredMm() == null) {
-      return Text.GAPS_NOT_READ.with(depth);
+      return GapsText.NOT_READ.with(depth);
     }
     String measured = format.length(gap.measuredMm(), gap.measuredUncertaintyMm());
     if (gap.en() == null) {
-      return Text.GAPS_READ.with(depth, measured);
+      return GapsText.READ.with(depth, measured);
     }
-    Text agreement = Math.abs(gap.en()) <= 1 ? Text.GAPS_AGREES : Text.GAPS_DISAGREES;
+    Text agreement = Math.abs(gap.en()) <= 1 ? GapsText.AGREES : GapsText.DISAGREES;
     String line =
         agreement.with(
             depth,
@@ -156,7 +157,7 @@ record GapsPage(
         ? line
         : line
             + " "
-            + Text.GAPS_TILTED.with(
+            + GapsText.TILTED.with(
                 Told.with(format).figures().ratio(gap.tiltDeg(), 1),
                 format.length(gap.correctedMm(), format.coarseDecimals()));
   }

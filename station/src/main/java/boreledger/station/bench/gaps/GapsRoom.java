@@ -6,7 +6,9 @@ import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
+import boreledger.station.bench.words.StartText;
+import boreledger.station.bench.words.WindowText;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -38,20 +40,21 @@ public final class GapsRoom {
             page(),
             model.findings(),
             model.page().isNotNull(),
-            Text.GAPS_NOTHING.with(),
-            Text.GAPS_DEFERS.with());
+            GapsText.NOTHING.with(),
+            GapsText.DEFERS.with());
     model.page().subscribe(this::show);
   }
 
   /** The room of a model. */
   public static Room of(GapsModel model) {
-    return new Room(ID, Text.ROOM_GAPS.with(), new GapsRoom(model).view, model.findings()::want);
+    return new Room(
+        ID, WindowText.ROOM_GAPS.with(), new GapsRoom(model).view, model.findings()::want);
   }
 
   private Node choosing() {
     ComboBox<String> ring = new ComboBox<>(model.rings());
     ring.setId("gaps-ring");
-    ring.setAccessibleText(Text.START_RING.with());
+    ring.setAccessibleText(StartText.RING.with());
     ring.valueProperty().bindBidirectional(model.ring());
     CylinderChoice cylinders = new CylinderChoice(model.cylinder());
     model
@@ -79,11 +82,11 @@ public final class GapsRoom {
 
   private void show(GapsPage page) {
     if (page == null) {
-      title.setText(Text.ROOM_GAPS.with());
+      title.setText(WindowText.ROOM_GAPS.with());
       return;
     }
     title.setText(
-        Text.GAPS_TITLE.with(page.shown().title(), model.ring().get(), page.shown().words()));
-    figure.show(page.figure(), Text.GAPS_FIGURE_SPOKEN.with(title.getText()));
+        GapsText.TITLE.with(page.shown().title(), model.ring().get(), page.shown().words()));
+    figure.show(page.figure(), GapsText.FIGURE_SPOKEN.with(title.getText()));
   }
 }

@@ -2,7 +2,7 @@ package boreledger.station.bench.gaps;
 
 import boreledger.station.bench.findings.Finding;
 import boreledger.station.bench.findings.Findings;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.job.Running;
 import boreledger.station.job.draft.Kind;
@@ -78,7 +78,7 @@ final class Supposing {
           read.numbers().isEmpty() ? null : Double.valueOf(read.numbers().get(0).doubleValue());
       if (!read.isUnderstood() || tempC != null && !Running.isPossible(tempC)) {
         problem.set(
-            Text.GAPS_TEMP_WRONG.with(
+            GapsText.TEMP_WRONG.with(
                 typed.get(part).get().strip(), plain(Running.COLDEST_C), plain(Running.HOTTEST_C)));
         return;
       }
@@ -117,16 +117,15 @@ final class Supposing {
   static String origins(Finding finding) {
     Running job = finding.job().running();
     String usual = finding.sessions().tables().temperatures().origin();
-    return Text.GAPS_TEMPS_HOLDING.with(
+    return GapsText.TEMPS_HOLDING.with(
         told(finding, Part.RING, job.ringTempC(), usual),
         told(finding, Part.WALL_TOP, job.wallTopTempC(), usual),
         told(finding, Part.WALL_BOTTOM, job.wallBottomTempC(), usual));
   }
 
   private static String told(Finding finding, Part part, Double jobC, String usual) {
-    return Text.GAPS_TEMP_FROM.with(
-        holding(finding, part),
-        jobC == null ? Told.recorded(usual) : Text.GAPS_TEMP_THE_JOB.with());
+    return GapsText.TEMP_FROM.with(
+        holding(finding, part), jobC == null ? Told.recorded(usual) : GapsText.TEMP_THE_JOB.with());
   }
 
   private static double or(Double given, double usual) {

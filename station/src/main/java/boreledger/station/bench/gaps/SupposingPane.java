@@ -5,6 +5,7 @@ import boreledger.station.bench.gaps.Supposing.Part;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.GapsText;
 import boreledger.station.bench.words.Text;
 import java.util.EnumMap;
 import java.util.Map;
@@ -30,17 +31,17 @@ final class SupposingPane extends VBox {
     getStyleClass().add(Styles.FIELDS);
     use.setId("what-if");
     use.setMaxWidth(Double.MAX_VALUE);
-    use.setAccessibleText(Text.GAPS_WHAT_IF.with());
+    use.setAccessibleText(GapsText.WHAT_IF.with());
     use.setConverter(new UseWords());
     model.findings().latest().subscribe(this::found);
     Label title = Words.label(null, Styles.FIELD_NAME);
-    title.setText(Text.GAPS_WHAT_IF.with());
+    title.setText(GapsText.WHAT_IF.with());
     Label problem = Words.label("what-if-problem", Styles.PROBLEM);
     problem.textProperty().bind(supposing.problem());
     problem.visibleProperty().bind(problem.textProperty().isNotEmpty());
     problem.managedProperty().bind(problem.textProperty().isNotEmpty());
     Label heat = Words.label(null, Styles.FIELD_NAME);
-    heat.setText(Text.GAPS_WHAT_IF_HEAT.with());
+    heat.setText(GapsText.WHAT_IF_HEAT.with());
     Label outcome = Words.label("what-if-hot", Styles.VERDICT_TITLE);
     model.page().subscribe(page -> outcome.setText(page == null ? "" : page.supposed()));
     outcome.managedProperty().bind(outcome.textProperty().isNotEmpty());
@@ -52,9 +53,9 @@ final class SupposingPane extends VBox {
     row.getStyleClass().add(Styles.CARDS);
     Map<Part, Text> names =
         Map.of(
-            Part.RING, Text.GAPS_TEMP_RING,
-            Part.WALL_TOP, Text.GAPS_TEMP_WALL_TOP,
-            Part.WALL_BOTTOM, Text.GAPS_TEMP_WALL_BOTTOM);
+            Part.RING, GapsText.TEMP_RING,
+            Part.WALL_TOP, GapsText.TEMP_WALL_TOP,
+            Part.WALL_BOTTOM, GapsText.TEMP_WALL_BOTTOM);
     for (Part part : Part.values()) {
       TextField field = new TextField();
       field.setId("what-if-" + part.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
@@ -70,10 +71,10 @@ final class SupposingPane extends VBox {
   }
 
   private FlowPane buttons() {
-    Button suppose = new Button(Text.GAPS_SUPPOSE.with());
+    Button suppose = new Button(GapsText.SUPPOSE.with());
     suppose.setId("what-if-suppose");
     suppose.setOnAction(pressed -> supposing.suppose());
-    Button back = new Button(Text.GAPS_AS_IT_IS.with());
+    Button back = new Button(GapsText.AS_IT_IS.with());
     back.setId("what-if-back");
     back.setOnAction(pressed -> supposing.asItIs());
     FlowPane buttons = new FlowPane(suppose, back);
@@ -99,7 +100,7 @@ final class SupposingPane extends VBox {
     @Override
     public String toString(String name) {
       return name == null || name.equals(Supposing.AS_THE_JOB_SAYS)
-          ? Text.GAPS_AS_THE_JOB_SAYS.with()
+          ? GapsText.AS_THE_JOB_SAYS.with()
           : name;
     }
 

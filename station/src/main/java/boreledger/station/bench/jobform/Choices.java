@@ -1,6 +1,7 @@
 package boreledger.station.bench.jobform;
 
 import boreledger.calc.gapping.GapRule;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Field;
@@ -40,26 +41,26 @@ final class Choices {
   List<Choice> few(Field field) {
     return switch (field) {
       case DISPLAY_UNIT ->
-          List.of(choice("mm", Text.JOBFORM_CHOICE_MM), choice("in", Text.JOBFORM_CHOICE_IN));
+          List.of(choice("mm", JobFormText.CHOICE_MM), choice("in", JobFormText.CHOICE_IN));
       case ARRANGEMENT ->
           List.of(
-              choice("inline", Text.JOBFORM_CHOICE_INLINE),
-              choice("vee", Text.JOBFORM_CHOICE_VEE),
-              choice("flat", Text.JOBFORM_CHOICE_FLAT));
+              choice("inline", JobFormText.CHOICE_INLINE),
+              choice("vee", JobFormText.CHOICE_VEE),
+              choice("flat", JobFormText.CHOICE_FLAT));
       case CONDITION ->
           List.of(
-              choice("", Text.JOBFORM_CHOICE_NOT_SAID),
-              choice("bare", Text.JOBFORM_CHOICE_BARE),
-              choice("torque-plate", Text.JOBFORM_CHOICE_TORQUE_PLATE));
+              choice("", JobFormText.CHOICE_NOT_SAID),
+              choice("bare", JobFormText.CHOICE_BARE),
+              choice("torque-plate", JobFormText.CHOICE_TORQUE_PLATE));
       case MAIN_CAPS ->
           List.of(
-              choice("", Text.JOBFORM_CHOICE_NOT_SAID),
-              choice("torqued", Text.JOBFORM_CHOICE_TORQUED),
-              choice("loose", Text.JOBFORM_CHOICE_LOOSE));
+              choice("", JobFormText.CHOICE_NOT_SAID),
+              choice("torqued", JobFormText.CHOICE_TORQUED),
+              choice("loose", JobFormText.CHOICE_LOOSE));
       case SETTING_KIND ->
           List.of(
-              choice("ring", Text.JOBFORM_CHOICE_SETTING_RING),
-              choice("micrometer", Text.JOBFORM_CHOICE_MICROMETER));
+              choice("ring", JobFormText.CHOICE_SETTING_RING),
+              choice("micrometer", JobFormText.CHOICE_MICROMETER));
       default -> List.of();
     };
   }
@@ -68,17 +69,17 @@ final class Choices {
   List<Choice> many(Field field) {
     List<Choice> choices = new ArrayList<>();
     if (field == Field.RULE) {
-      choices.add(choice("", Text.JOBFORM_CHOICE_OWN_TARGET));
+      choices.add(choice("", JobFormText.CHOICE_OWN_TARGET));
       for (GapRuleTable.Use use : tables.gapRules().uses().values()) {
-        String words = Text.JOBFORM_CHOICE_RULE.with(use.name(), use.words());
+        String words = JobFormText.CHOICE_RULE.with(use.name(), use.words());
         choices.add(new Choice(use.name(), words, use.name()));
       }
     } else if (MATERIALS.contains(field)) {
       boolean isLiner = field == Field.LINER_MATERIAL;
       choices.add(
-          choice("", isLiner ? Text.JOBFORM_CHOICE_NO_LINER : Text.JOBFORM_CHOICE_OTHER_MATERIAL));
+          choice("", isLiner ? JobFormText.CHOICE_NO_LINER : JobFormText.CHOICE_OTHER_MATERIAL));
       for (Material material : tables.materials().all()) {
-        String words = Text.JOBFORM_CHOICE_MATERIAL.with(material.name(), millionths(material));
+        String words = JobFormText.CHOICE_MATERIAL.with(material.name(), millionths(material));
         choices.add(new Choice(material.name(), words));
       }
     }
@@ -108,7 +109,7 @@ final class Choices {
     if (rows.isEmpty()) {
       return "";
     }
-    return Text.JOBFORM_RULE_WORDS.with(
+    return JobFormText.RULE_WORDS.with(
         rows.stream().map(Choices::factor).collect(Collectors.joining(", ")),
         rows.stream()
             .map(row -> row.origin().split(":")[0])
@@ -119,8 +120,8 @@ final class Choices {
 
   private static String factor(GapRule row) {
     return row.verifyOnly()
-        ? Text.JOBFORM_RULE_VERIFY.with(row.ring())
-        : Text.JOBFORM_RULE_FACTOR.with(row.ring(), Lengths.plain(row.factor()));
+        ? JobFormText.RULE_VERIFY.with(row.ring())
+        : JobFormText.RULE_FACTOR.with(row.ring(), Lengths.plain(row.factor()));
   }
 
   private static String millionths(Material material) {

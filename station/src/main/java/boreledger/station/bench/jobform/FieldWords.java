@@ -1,5 +1,6 @@
 package boreledger.station.bench.jobform;
 
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Field;
 import java.util.EnumMap;
@@ -14,69 +15,66 @@ record FieldWords(Text label, Text help) {
   private static final Map<Field, FieldWords> ALL = new EnumMap<>(Field.class);
 
   static {
-    put(Field.NAME, Text.JOBFORM_NAME, Text.JOBFORM_NAME_HELP);
-    put(Field.DISPLAY_UNIT, Text.JOBFORM_DISPLAY_UNIT, null);
-    put(Field.CYLINDERS, Text.JOBFORM_CYLINDERS, null);
-    put(Field.ARRANGEMENT, Text.JOBFORM_ARRANGEMENT, null);
-    put(Field.NOMINAL_BORE, Text.JOBFORM_NOMINAL_BORE, Text.JOBFORM_NOMINAL_BORE_HELP);
-    put(Field.STROKE, Text.JOBFORM_STROKE, null);
-    put(Field.BLOCK_MATERIAL, Text.JOBFORM_BLOCK_MATERIAL, null);
-    put(Field.BLOCK_CTE, Text.JOBFORM_BLOCK_CTE, Text.JOBFORM_BLOCK_CTE_HELP);
-    put(Field.LINER_MATERIAL, Text.JOBFORM_LINER_MATERIAL, Text.JOBFORM_LINER_MATERIAL_HELP);
-    put(Field.BORE_CTE, Text.JOBFORM_BORE_CTE, Text.JOBFORM_BORE_CTE_HELP);
-    put(Field.CONDITION, Text.JOBFORM_CONDITION, Text.JOBFORM_CONDITION_HELP);
-    put(Field.MAIN_CAPS, Text.JOBFORM_MAIN_CAPS, null);
-    put(Field.BORE_MIN, Text.JOBFORM_BORE_MIN, null);
-    put(Field.BORE_MAX, Text.JOBFORM_BORE_MAX, Text.JOBFORM_BORE_MAX_HELP);
-    put(Field.WEAR_LIMIT, Text.JOBFORM_WEAR_LIMIT, Text.JOBFORM_WEAR_LIMIT_HELP);
-    put(Field.TAPER_MAX, Text.JOBFORM_TAPER_MAX, Text.JOBFORM_TAPER_MAX_HELP);
-    put(Field.OUT_OF_ROUND_MAX, Text.JOBFORM_OUT_OF_ROUND_MAX, Text.JOBFORM_OUT_OF_ROUND_MAX_HELP);
-    put(Field.OVERSIZES, Text.JOBFORM_OVERSIZES, Text.JOBFORM_OVERSIZES_HELP);
-    put(Field.HONING_ALLOWANCE, Text.JOBFORM_HONING_ALLOWANCE, Text.JOBFORM_HONING_ALLOWANCE_HELP);
-    put(Field.CLEARANCE_MIN, Text.JOBFORM_CLEARANCE_MIN, Text.JOBFORM_CLEARANCE_MIN_HELP);
-    put(Field.CLEARANCE_MAX, Text.JOBFORM_CLEARANCE_MAX, Text.JOBFORM_CLEARANCE_MAX_HELP);
-    put(Field.DEPTHS, Text.JOBFORM_DEPTHS, Text.JOBFORM_DEPTHS_HELP);
-    put(Field.AXES, Text.JOBFORM_AXES, Text.JOBFORM_AXES_HELP);
-    put(Field.CHOKE, Text.JOBFORM_CHOKE, Text.JOBFORM_CHOKE_HELP);
-    put(Field.CLOCK, Text.JOBFORM_CLOCK, Text.JOBFORM_CLOCK_HELP);
-    put(Field.SETTING_KIND, Text.JOBFORM_SETTING_KIND, null);
-    put(Field.SETTING_SIZE, Text.JOBFORM_SETTING_SIZE, Text.JOBFORM_SETTING_SIZE_HELP);
+    put(Field.NAME, JobFormText.NAME, JobFormText.NAME_HELP);
+    put(Field.DISPLAY_UNIT, JobFormText.DISPLAY_UNIT, null);
+    put(Field.CYLINDERS, JobFormText.CYLINDERS, null);
+    put(Field.ARRANGEMENT, JobFormText.ARRANGEMENT, null);
+    put(Field.NOMINAL_BORE, JobFormText.NOMINAL_BORE, JobFormText.NOMINAL_BORE_HELP);
+    put(Field.STROKE, JobFormText.STROKE, null);
+    put(Field.BLOCK_MATERIAL, JobFormText.BLOCK_MATERIAL, null);
+    put(Field.BLOCK_CTE, JobFormText.BLOCK_CTE, JobFormText.BLOCK_CTE_HELP);
+    put(Field.LINER_MATERIAL, JobFormText.LINER_MATERIAL, JobFormText.LINER_MATERIAL_HELP);
+    put(Field.BORE_CTE, JobFormText.BORE_CTE, JobFormText.BORE_CTE_HELP);
+    put(Field.CONDITION, JobFormText.CONDITION, JobFormText.CONDITION_HELP);
+    put(Field.MAIN_CAPS, JobFormText.MAIN_CAPS, null);
+    put(Field.BORE_MIN, JobFormText.BORE_MIN, null);
+    put(Field.BORE_MAX, JobFormText.BORE_MAX, JobFormText.BORE_MAX_HELP);
+    put(Field.WEAR_LIMIT, JobFormText.WEAR_LIMIT, JobFormText.WEAR_LIMIT_HELP);
+    put(Field.TAPER_MAX, JobFormText.TAPER_MAX, JobFormText.TAPER_MAX_HELP);
+    put(Field.OUT_OF_ROUND_MAX, JobFormText.OUT_OF_ROUND_MAX, JobFormText.OUT_OF_ROUND_MAX_HELP);
+    put(Field.OVERSIZES, JobFormText.OVERSIZES, JobFormText.OVERSIZES_HELP);
+    put(Field.HONING_ALLOWANCE, JobFormText.HONING_ALLOWANCE, JobFormText.HONING_ALLOWANCE_HELP);
+    put(Field.CLEARANCE_MIN, JobFormText.CLEARANCE_MIN, JobFormText.CLEARANCE_MIN_HELP);
+    put(Field.CLEARANCE_MAX, JobFormText.CLEARANCE_MAX, JobFormText.CLEARANCE_MAX_HELP);
+    put(Field.DEPTHS, JobFormText.DEPTHS, JobFormText.DEPTHS_HELP);
+    put(Field.AXES, JobFormText.AXES, JobFormText.AXES_HELP);
+    put(Field.CHOKE, JobFormText.CHOKE, JobFormText.CHOKE_HELP);
+    put(Field.CLOCK, JobFormText.CLOCK, JobFormText.CLOCK_HELP);
+    put(Field.SETTING_KIND, JobFormText.SETTING_KIND, null);
+    put(Field.SETTING_SIZE, JobFormText.SETTING_SIZE, JobFormText.SETTING_SIZE_HELP);
     put(
         Field.SETTING_UNCERTAINTY,
-        Text.JOBFORM_SETTING_UNCERTAINTY,
-        Text.JOBFORM_SETTING_UNCERTAINTY_HELP);
-    put(Field.SETTING_CTE, Text.JOBFORM_SETTING_CTE, Text.JOBFORM_SETTING_CTE_HELP);
-    put(
-        Field.SETTING_MAX_ERROR,
-        Text.JOBFORM_SETTING_MAX_ERROR,
-        Text.JOBFORM_SETTING_MAX_ERROR_HELP);
-    put(Field.RING_NAME, Text.JOBFORM_RING_NAME, Text.JOBFORM_RING_NAME_HELP);
-    put(Field.RING_MATERIAL, Text.JOBFORM_RING_MATERIAL, null);
-    put(Field.RING_CTE, Text.JOBFORM_RING_CTE, Text.JOBFORM_RING_CTE_HELP);
-    put(Field.TRAVEL_TOP, Text.JOBFORM_TRAVEL_TOP, Text.JOBFORM_TRAVEL_TOP_HELP);
-    put(Field.TRAVEL_BOTTOM, Text.JOBFORM_TRAVEL_BOTTOM, Text.JOBFORM_TRAVEL_BOTTOM_HELP);
-    put(Field.GAP_MIN, Text.JOBFORM_GAP_MIN, Text.JOBFORM_GAP_MIN_HELP);
-    put(Field.GAP_MAX, Text.JOBFORM_GAP_MAX, Text.JOBFORM_GAP_MAX_HELP);
-    put(Field.RULE, Text.JOBFORM_RULE, null);
-    put(Field.TARGET, Text.JOBFORM_TARGET, Text.JOBFORM_TARGET_HELP);
-    put(Field.RING_DEPTHS, Text.JOBFORM_RING_DEPTHS, Text.JOBFORM_RING_DEPTHS_HELP);
-    put(Field.RADIAL_WALL, Text.JOBFORM_RADIAL_WALL, Text.JOBFORM_RADIAL_WALL_HELP);
-    put(Field.PISTON_CYLINDER, Text.JOBFORM_PISTON_CYLINDER, null);
-    put(Field.PISTON_DIAMETER, Text.JOBFORM_PISTON_DIAMETER, Text.JOBFORM_PISTON_DIAMETER_HELP);
-    put(Field.MARK, Text.JOBFORM_MARK, Text.JOBFORM_MARK_HELP);
-    put(Field.MARK_RING, Text.JOBFORM_MARK_RING, Text.JOBFORM_MARK_RING_HELP);
-    put(Field.MARK_CYLINDER, Text.JOBFORM_MARK_CYLINDER, null);
-    put(Field.RING_TEMP, Text.JOBFORM_RING_TEMP, null);
-    put(Field.WALL_TOP_TEMP, Text.JOBFORM_WALL_TOP_TEMP, null);
-    put(Field.WALL_BOTTOM_TEMP, Text.JOBFORM_WALL_BOTTOM_TEMP, null);
-    put(Field.HOT_MARGIN, Text.JOBFORM_HOT_MARGIN, Text.JOBFORM_HOT_MARGIN_HELP);
-    put(Field.U_TEMPERATURE, Text.JOBFORM_U_TEMPERATURE, Text.JOBFORM_U_TEMPERATURE_HELP);
-    put(Field.U_CTE, Text.JOBFORM_U_CTE, Text.JOBFORM_U_CTE_HELP);
+        JobFormText.SETTING_UNCERTAINTY,
+        JobFormText.SETTING_UNCERTAINTY_HELP);
+    put(Field.SETTING_CTE, JobFormText.SETTING_CTE, JobFormText.SETTING_CTE_HELP);
+    put(Field.SETTING_MAX_ERROR, JobFormText.SETTING_MAX_ERROR, JobFormText.SETTING_MAX_ERROR_HELP);
+    put(Field.RING_NAME, JobFormText.RING_NAME, JobFormText.RING_NAME_HELP);
+    put(Field.RING_MATERIAL, JobFormText.RING_MATERIAL, null);
+    put(Field.RING_CTE, JobFormText.RING_CTE, JobFormText.RING_CTE_HELP);
+    put(Field.TRAVEL_TOP, JobFormText.TRAVEL_TOP, JobFormText.TRAVEL_TOP_HELP);
+    put(Field.TRAVEL_BOTTOM, JobFormText.TRAVEL_BOTTOM, JobFormText.TRAVEL_BOTTOM_HELP);
+    put(Field.GAP_MIN, JobFormText.GAP_MIN, JobFormText.GAP_MIN_HELP);
+    put(Field.GAP_MAX, JobFormText.GAP_MAX, JobFormText.GAP_MAX_HELP);
+    put(Field.RULE, JobFormText.RULE, null);
+    put(Field.TARGET, JobFormText.TARGET, JobFormText.TARGET_HELP);
+    put(Field.RING_DEPTHS, JobFormText.RING_DEPTHS, JobFormText.RING_DEPTHS_HELP);
+    put(Field.RADIAL_WALL, JobFormText.RADIAL_WALL, JobFormText.RADIAL_WALL_HELP);
+    put(Field.PISTON_CYLINDER, JobFormText.PISTON_CYLINDER, null);
+    put(Field.PISTON_DIAMETER, JobFormText.PISTON_DIAMETER, JobFormText.PISTON_DIAMETER_HELP);
+    put(Field.MARK, JobFormText.MARK, JobFormText.MARK_HELP);
+    put(Field.MARK_RING, JobFormText.MARK_RING, JobFormText.MARK_RING_HELP);
+    put(Field.MARK_CYLINDER, JobFormText.MARK_CYLINDER, null);
+    put(Field.RING_TEMP, JobFormText.RING_TEMP, null);
+    put(Field.WALL_TOP_TEMP, JobFormText.WALL_TOP_TEMP, null);
+    put(Field.WALL_BOTTOM_TEMP, JobFormText.WALL_BOTTOM_TEMP, null);
+    put(Field.HOT_MARGIN, JobFormText.HOT_MARGIN, JobFormText.HOT_MARGIN_HELP);
+    put(Field.U_TEMPERATURE, JobFormText.U_TEMPERATURE, JobFormText.U_TEMPERATURE_HELP);
+    put(Field.U_CTE, JobFormText.U_CTE, JobFormText.U_CTE_HELP);
     put(
         Field.U_GAUGE_TEMPERATURE,
-        Text.JOBFORM_U_GAUGE_TEMPERATURE,
-        Text.JOBFORM_U_GAUGE_TEMPERATURE_HELP);
-    put(Field.U_GAUGE_CTE, Text.JOBFORM_U_GAUGE_CTE, Text.JOBFORM_U_GAUGE_CTE_HELP);
+        JobFormText.U_GAUGE_TEMPERATURE,
+        JobFormText.U_GAUGE_TEMPERATURE_HELP);
+    put(Field.U_GAUGE_CTE, JobFormText.U_GAUGE_CTE, JobFormText.U_GAUGE_CTE_HELP);
   }
 
   static FieldWords of(Field field) {

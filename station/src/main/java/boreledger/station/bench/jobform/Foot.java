@@ -3,6 +3,7 @@ package boreledger.station.bench.jobform;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Place;
 import java.util.List;
@@ -23,18 +24,18 @@ final class Foot extends VBox {
   private final Sign sign = new Sign(Sign.Kind.NONE);
   private final Label state = Words.label("form-state", Styles.FORM_STATE);
   private final TextField file = new TextField();
-  private final Button save = button("form-save", Text.JOBFORM_SAVE);
-  private final Button choose = button("form-choose-file", Text.JOBFORM_CHOOSE_FILE);
-  private final Button leave = button("form-leave", Text.JOBFORM_LEAVE);
+  private final Button save = button("form-save", JobFormText.SAVE);
+  private final Button choose = button("form-choose-file", JobFormText.CHOOSE_FILE);
+  private final Button leave = button("form-leave", JobFormText.LEAVE);
 
   Foot(FormModel model, Runnable saving, Runnable leaving, Runnable choosing) {
     this.model = model;
     getStyleClass().add(Styles.FORM_FOOT);
-    Label label = Words.fixed(Text.JOBFORM_FILE.with(), Styles.FORM_LABEL);
+    Label label = Words.fixed(JobFormText.FILE.with(), Styles.FORM_LABEL);
     label.setLabelFor(file);
     file.setId("form-file");
     file.getStyleClass().setAll(Styles.FORM_INPUT);
-    file.setAccessibleText(Text.JOBFORM_FILE.with());
+    file.setAccessibleText(JobFormText.FILE.with());
     HBox.setHgrow(file, Priority.ALWAYS);
     save.setOnAction(pressed -> saving.run());
     choose.setOnAction(pressed -> choosing.run());
@@ -57,14 +58,14 @@ final class Foot extends VBox {
     List<Place> open = model.open();
     if (problems.size() > 1) {
       String count = Integer.toString(problems.size());
-      say(Sign.Kind.REFUSED, Text.JOBFORM_STATE_PROBLEMS.with(count, names(problems, 1)));
+      say(Sign.Kind.REFUSED, JobFormText.STATE_PROBLEMS.with(count, names(problems, 1)));
     } else if (!problems.isEmpty()) {
-      say(Sign.Kind.REFUSED, Text.JOBFORM_STATE_PROBLEM.with(names(problems, 1)));
+      say(Sign.Kind.REFUSED, JobFormText.STATE_PROBLEM.with(names(problems, 1)));
     } else if (!open.isEmpty()) {
-      say(Sign.Kind.OPEN, Text.JOBFORM_STATE_OPEN.with(names(open, MOST_NAMED)));
+      say(Sign.Kind.OPEN, JobFormText.STATE_OPEN.with(names(open, MOST_NAMED)));
     } else {
-      Text saved = model.isChanged() ? Text.JOBFORM_STATE_CHANGED : Text.JOBFORM_STATE_UNCHANGED;
-      say(Sign.Kind.TAKEN, saved.with(Text.JOBFORM_STATE_READY.with()));
+      Text saved = model.isChanged() ? JobFormText.STATE_CHANGED : JobFormText.STATE_UNCHANGED;
+      say(Sign.Kind.TAKEN, saved.with(JobFormText.STATE_READY.with()));
     }
   }
 
@@ -85,7 +86,7 @@ final class Foot extends VBox {
         section.part() == null
             ? section.title().with()
             : section.part().with(Integer.toString(place.index() + 1));
-    return Text.JOBFORM_PART_BUTTON.with(part, label);
+    return JobFormText.PART_BUTTON.with(part, label);
   }
 
   private static Button button(String id, Text words) {

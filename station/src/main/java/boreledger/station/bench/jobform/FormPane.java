@@ -6,7 +6,8 @@ import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.job.draft.Field;
 import boreledger.station.job.draft.JobFileName;
 import boreledger.station.job.draft.Place;
@@ -86,7 +87,7 @@ final class FormPane extends VBox {
   private void build() {
     getStyleClass().add(Styles.FORM);
     Label intro = Words.label("form-intro", Styles.FORM_HELP);
-    intro.setText(Text.JOBFORM_INTRO.with());
+    intro.setText(JobFormText.INTRO.with());
     VBox head = new VBox(title, intro);
     head.getStyleClass().add(Styles.FORM_HEAD);
     VBox side = new VBox(outline, engine);
@@ -102,7 +103,7 @@ final class FormPane extends VBox {
   private void refresh() {
     String name = model.draft().text(Field.NAME);
     title.setText(
-        name.isBlank() ? Text.JOBFORM_TITLE_NEW.with() : Text.JOBFORM_TITLE_EDIT.with(name));
+        name.isBlank() ? JobFormText.TITLE_NEW.with() : JobFormText.TITLE_EDIT.with(name));
     offer(name);
     page.refresh();
     EngineOfDraft.show(model.draft(), engine);
@@ -123,10 +124,10 @@ final class FormPane extends VBox {
     Path named = FormSaving.path(foot.file().getText()).orElse(folder.resolve("my.job.toml"));
     FileAsking.Wish wish =
         new FileAsking.Wish(
-            Text.JOBFORM_CHOOSE_FILE.with(),
+            JobFormText.CHOOSE_FILE.with(),
             named.getParent(),
             named.getFileName().toString(),
-            Text.START_JOB_FILES.with(),
+            StartText.JOB_FILES.with(),
             ".job.toml");
     files
         .toSave(wish, getScene().getWindow())
@@ -196,10 +197,10 @@ final class FormPane extends VBox {
   private void leave() {
     if (model.isChanged()) {
       asking.ask(
-          Text.JOBFORM_ASK_LEAVE.with(),
-          Text.JOBFORM_ASK_LEAVE_DETAIL.with(),
-          Text.JOBFORM_ASK_LEAVE_YES.with(),
-          Text.JOBFORM_ASK_LEAVE_NO,
+          JobFormText.ASK_LEAVE.with(),
+          JobFormText.ASK_LEAVE_DETAIL.with(),
+          JobFormText.ASK_LEAVE_YES.with(),
+          JobFormText.ASK_LEAVE_NO,
           left);
     } else {
       left.run();
@@ -219,7 +220,7 @@ final class FormPane extends VBox {
       model.becameSaved();
       saved.accept(done.file());
     } else if (outcome instanceof FormSaving.Outcome.Ask ask) {
-      asking.ask(ask.question(), ask.detail(), ask.yes(), Text.JOBFORM_ASK_BACK, () -> save(true));
+      asking.ask(ask.question(), ask.detail(), ask.yes(), JobFormText.ASK_BACK, () -> save(true));
     } else if (outcome instanceof FormSaving.Outcome.Failed failed) {
       foot.say(Sign.Kind.REFUSED, failed.words());
       foot.file().requestFocus();

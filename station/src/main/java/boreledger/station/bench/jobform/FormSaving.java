@@ -3,6 +3,7 @@ package boreledger.station.bench.jobform;
 import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.file.StrictToml;
 import boreledger.drivers.file.TextFile;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Comments;
 import boreledger.station.job.draft.JobFileSaving;
@@ -49,19 +50,19 @@ final class FormSaving {
    */
   Outcome save(String fileName, String text, boolean isSure) {
     if (fileName.isBlank()) {
-      return new Outcome.Failed(Text.JOBFORM_FILE_MISSING.with());
+      return new Outcome.Failed(JobFormText.FILE_MISSING.with());
     }
     try {
       Path file = Path.of(fileName.strip()).toAbsolutePath().normalize();
       return Files.isDirectory(file)
-          ? new Outcome.Failed(Text.JOBFORM_FILE_IS_FOLDER.with(file.toString()))
+          ? new Outcome.Failed(JobFormText.FILE_IS_FOLDER.with(file.toString()))
           : save(file, text, isSure);
     } catch (InvalidPathException e) {
-      return new Outcome.Failed(Text.JOBFORM_FILE_UNFIT.with(fileName));
+      return new Outcome.Failed(JobFormText.FILE_UNFIT.with(fileName));
     } catch (AccessDeniedException e) {
-      return new Outcome.Failed(Text.JOBFORM_FILE_DENIED.with(fileName.strip()));
+      return new Outcome.Failed(JobFormText.FILE_DENIED.with(fileName.strip()));
     } catch (FileProblem | IOException e) {
-      return new Outcome.Failed(Text.JOBFORM_FILE_FAILED.with(e.toString()));
+      return new Outcome.Failed(JobFormText.FILE_FAILED.with(e.toString()));
     }
   }
 
@@ -82,8 +83,8 @@ final class FormSaving {
       String kept = JobFileSaving.kept(file).getFileName().toString();
       return new Outcome.Ask(
           question.with(file.getFileName().toString()),
-          Text.JOBFORM_ASK_COMMENTS_DETAIL.with(kept),
-          Text.JOBFORM_ASK_SAVE.with(kept));
+          JobFormText.ASK_COMMENTS_DETAIL.with(kept),
+          JobFormText.ASK_SAVE.with(kept));
     }
     JobFileSaving.save(file, text, question != null);
     opened = file;
@@ -95,12 +96,12 @@ final class FormSaving {
   private Text question(Path file) throws FileProblem, IOException {
     boolean isOpened = opened != null && Files.exists(opened) && Files.isSameFile(opened, file);
     if (!isOpened) {
-      return Text.JOBFORM_ASK_OTHER;
+      return JobFormText.ASK_OTHER;
     }
     String now = TextFile.read(file, StrictToml.MAX_BYTES).text();
     if (!now.equals(openedText)) {
-      return Text.JOBFORM_ASK_CHANGED;
+      return JobFormText.ASK_CHANGED;
     }
-    return Comments.in(now) ? Text.JOBFORM_ASK_COMMENTS : null;
+    return Comments.in(now) ? JobFormText.ASK_COMMENTS : null;
   }
 }

@@ -7,7 +7,7 @@ import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.draft.DraftCheck;
 import boreledger.station.job.draft.DraftReader;
@@ -88,10 +88,10 @@ public final class JobForm extends StackPane {
 
   private Node unreadable(String problem) {
     Label title = Words.label("form-title", Styles.FORM_TITLE);
-    title.setText(Text.JOBFORM_UNREADABLE.with());
+    title.setText(JobFormText.UNREADABLE.with());
     Label words = Words.label("form-unreadable", Styles.FORM_PROBLEM_WORDS);
-    words.setText(Text.JOBFORM_UNREADABLE_DETAIL.with(problem));
-    Button leave = new Button(Text.JOBFORM_LEAVE.with());
+    words.setText(JobFormText.UNREADABLE_DETAIL.with(problem));
+    Button leave = new Button(JobFormText.LEAVE.with());
     leave.setId("form-leave");
     leave.getStyleClass().setAll(Styles.FORM_BUTTON);
     leave.setOnAction(pressed -> cancelled.run());

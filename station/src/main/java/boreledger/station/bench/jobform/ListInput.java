@@ -3,7 +3,7 @@ package boreledger.station.bench.jobform;
 import boreledger.station.bench.jobform.Choices.Choice;
 import boreledger.station.bench.look.Light;
 import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -53,8 +53,7 @@ final class ListInput implements FieldInput {
     Choice known =
         choices.stream().filter(choice -> choice.value().equals(value)).findFirst().orElse(null);
     isShowing = true;
-    box.setValue(
-        known == null ? new Choice(value, Text.JOBFORM_CHOICE_UNKNOWN.with(value)) : known);
+    box.setValue(known == null ? new Choice(value, JobFormText.CHOICE_UNKNOWN.with(value)) : known);
     isShowing = false;
   }
 

@@ -2,7 +2,7 @@ package boreledger.station.bench.jobform;
 
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.job.draft.Place;
 import boreledger.station.job.draft.Section;
 import java.util.EnumMap;
@@ -43,13 +43,13 @@ final class Outline extends VBox {
     for (Section section : Groups.ORDER) {
       String title = SectionWords.of(section).title().with();
       if (isIn(section, model.open())) {
-        tell(section, Sign.Kind.OPEN, Text.JOBFORM_OUTLINE_OPEN.with(title));
+        tell(section, Sign.Kind.OPEN, JobFormText.OUTLINE_OPEN.with(title));
       } else {
         boolean isFilled = hasSomething(section);
         tell(section, isFilled ? Sign.Kind.TAKEN : Sign.Kind.NONE, title);
       }
       if (isIn(section, model.problems())) {
-        tell(section, Sign.Kind.REFUSED, Text.JOBFORM_OUTLINE_PROBLEM.with(title));
+        tell(section, Sign.Kind.REFUSED, JobFormText.OUTLINE_PROBLEM.with(title));
       }
     }
   }

@@ -1,7 +1,7 @@
 package boreledger.station.bench.jobform;
 
 import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.job.draft.Field;
 import boreledger.station.job.draft.Place;
 import boreledger.station.job.draft.Section;
@@ -69,7 +69,7 @@ final class PartPane extends VBox {
     more.setManaged(isShown);
     fold.setVisible(!isNeeded);
     fold.setManaged(!isNeeded);
-    fold.setText(isOpen ? Text.JOBFORM_LESS.with() : Text.JOBFORM_MORE.with(names()));
+    fold.setText(isOpen ? JobFormText.LESS.with() : JobFormText.MORE.with(names()));
   }
 
   private FieldCell cell(Choices choices, Field field, int index) {

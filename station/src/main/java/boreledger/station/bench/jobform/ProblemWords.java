@@ -1,6 +1,6 @@
 package boreledger.station.bench.jobform;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.draft.Fault;
 import boreledger.station.job.draft.Field;
@@ -19,25 +19,25 @@ final class ProblemWords {
     }
     String words = labelled(field.section(), ((Problem.Refused) problem).words());
     boolean inMm = field.kind().isLength() && unit == DisplayUnit.IN;
-    return inMm ? Text.JOBFORM_IN_MM.with(words) : words;
+    return inMm ? JobFormText.IN_MM.with(words) : words;
   }
 
   private static String fault(Fault fault, Kind kind) {
     return switch (fault) {
-      case MISSING -> Text.JOBFORM_MISSING.with();
-      case NO_NUMBER -> (kind.isList() ? Text.JOBFORM_NO_NUMBERS : Text.JOBFORM_NO_NUMBER).with();
-      case NO_COUNT -> Text.JOBFORM_NO_COUNT.with();
-      case WHICH_COMMA -> Text.JOBFORM_WHICH_COMMA.with();
-      case OTHER_UNIT -> Text.JOBFORM_OTHER_UNIT.with(units(kind));
+      case MISSING -> JobFormText.MISSING.with();
+      case NO_NUMBER -> (kind.isList() ? JobFormText.NO_NUMBERS : JobFormText.NO_NUMBER).with();
+      case NO_COUNT -> JobFormText.NO_COUNT.with();
+      case WHICH_COMMA -> JobFormText.WHICH_COMMA.with();
+      case OTHER_UNIT -> JobFormText.OTHER_UNIT.with(units(kind));
     };
   }
 
   private static String units(Kind kind) {
     if (kind.isLength()) {
-      return Text.JOBFORM_UNITS_LENGTH.with();
+      return JobFormText.UNITS_LENGTH.with();
     }
     boolean hasUnit = kind == Kind.CELSIUS || kind == Kind.KELVIN || kind == Kind.ANGLES;
-    return hasUnit ? new Rendering(kind, DisplayUnit.MM).symbol() : Text.JOBFORM_UNITS_NONE.with();
+    return hasUnit ? new Rendering(kind, DisplayUnit.MM).symbol() : JobFormText.UNITS_NONE.with();
   }
 
   private static String labelled(Section section, String words) {

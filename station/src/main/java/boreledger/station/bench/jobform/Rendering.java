@@ -1,6 +1,6 @@
 package boreledger.station.bench.jobform;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.job.draft.Kind;
 import boreledger.station.job.draft.Numerals;
@@ -50,7 +50,7 @@ record Rendering(Kind kind, DisplayUnit unit) {
     if (inFile.replaceAll("\\.0\\b", "").equals(sameLook(typedText))) {
       return "";
     }
-    return (kind.isLength() ? Text.JOBFORM_IN_FILE_MM : Text.JOBFORM_IN_FILE).with(inFile);
+    return (kind.isLength() ? JobFormText.IN_FILE_MM : JobFormText.IN_FILE).with(inFile);
   }
 
   /** The unit beside a field; empty where there is none, or where one was typed. */
@@ -65,7 +65,7 @@ record Rendering(Kind kind, DisplayUnit unit) {
       case ANGLES -> "\u00b0";
       case CELSIUS -> "\u00b0C";
       case KELVIN -> "K";
-      case COEFFICIENT -> Text.JOBFORM_UNIT_COEFFICIENT.with();
+      case COEFFICIENT -> JobFormText.UNIT_COEFFICIENT.with();
       default -> "";
     };
   }

@@ -2,6 +2,7 @@ package boreledger.station.bench.jobform;
 
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Section;
 import java.util.ArrayList;
@@ -86,8 +87,8 @@ final class SectionPane extends VBox {
     HBox head =
         new HBox(
             name,
-            button("duplicate", Text.JOBFORM_DUPLICATE, part, index, () -> duplicate(index)),
-            button("remove", Text.JOBFORM_REMOVE, part, index, () -> remove(index)));
+            button("duplicate", JobFormText.DUPLICATE, part, index, () -> duplicate(index)),
+            button("remove", JobFormText.REMOVE, part, index, () -> remove(index)));
     head.getStyleClass().add(Styles.FORM_PART_HEAD);
     return head;
   }
@@ -96,7 +97,7 @@ final class SectionPane extends VBox {
     Button button = new Button();
     String id = verb + "-" + section.key() + "-" + (index + 1);
     style(button, words.with(), id, action);
-    button.setAccessibleText(Text.JOBFORM_PART_BUTTON.with(words.with(), part));
+    button.setAccessibleText(JobFormText.PART_BUTTON.with(words.with(), part));
     return button;
   }
 

@@ -1,5 +1,6 @@
 package boreledger.station.bench.jobform;
 
+import boreledger.station.bench.words.JobFormText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.draft.Section;
 import java.util.EnumMap;
@@ -16,37 +17,35 @@ record SectionWords(Text title, Text help, Text part, Text add) {
   private static final Map<Section, SectionWords> ALL = new EnumMap<>(Section.class);
 
   static {
-    once(Section.JOB, Text.JOBFORM_SECTION_JOB, null);
-    once(Section.ENGINE, Text.JOBFORM_SECTION_ENGINE, null);
-    once(Section.LIMITS, Text.JOBFORM_SECTION_LIMITS, Text.JOBFORM_SECTION_LIMITS_HELP);
-    once(Section.PLAN, Text.JOBFORM_SECTION_PLAN, Text.JOBFORM_SECTION_PLAN_HELP);
-    once(Section.SETTING, Text.JOBFORM_SECTION_SETTING, Text.JOBFORM_SECTION_SETTING_HELP);
-    once(Section.RUNNING, Text.JOBFORM_SECTION_RUNNING, Text.JOBFORM_SECTION_RUNNING_HELP);
+    once(Section.JOB, JobFormText.SECTION_JOB, null);
+    once(Section.ENGINE, JobFormText.SECTION_ENGINE, null);
+    once(Section.LIMITS, JobFormText.SECTION_LIMITS, JobFormText.SECTION_LIMITS_HELP);
+    once(Section.PLAN, JobFormText.SECTION_PLAN, JobFormText.SECTION_PLAN_HELP);
+    once(Section.SETTING, JobFormText.SECTION_SETTING, JobFormText.SECTION_SETTING_HELP);
+    once(Section.RUNNING, JobFormText.SECTION_RUNNING, JobFormText.SECTION_RUNNING_HELP);
     once(
-        Section.UNCERTAINTY,
-        Text.JOBFORM_SECTION_UNCERTAINTY,
-        Text.JOBFORM_SECTION_UNCERTAINTY_HELP);
+        Section.UNCERTAINTY, JobFormText.SECTION_UNCERTAINTY, JobFormText.SECTION_UNCERTAINTY_HELP);
     ALL.put(
         Section.RING,
         new SectionWords(
-            Text.JOBFORM_SECTION_RING,
-            Text.JOBFORM_SECTION_RING_HELP,
-            Text.JOBFORM_PART_RING,
-            Text.JOBFORM_ADD_RING));
+            JobFormText.SECTION_RING,
+            JobFormText.SECTION_RING_HELP,
+            JobFormText.PART_RING,
+            JobFormText.ADD_RING));
     ALL.put(
         Section.PISTON,
         new SectionWords(
-            Text.JOBFORM_SECTION_PISTON,
-            Text.JOBFORM_SECTION_PISTON_HELP,
-            Text.JOBFORM_PART_PISTON,
-            Text.JOBFORM_ADD_PISTON));
+            JobFormText.SECTION_PISTON,
+            JobFormText.SECTION_PISTON_HELP,
+            JobFormText.PART_PISTON,
+            JobFormText.ADD_PISTON));
     ALL.put(
         Section.RING_MARK,
         new SectionWords(
-            Text.JOBFORM_SECTION_RING_MARK,
-            Text.JOBFORM_SECTION_RING_MARK_HELP,
-            Text.JOBFORM_PART_RING_MARK,
-            Text.JOBFORM_ADD_RING_MARK));
+            JobFormText.SECTION_RING_MARK,
+            JobFormText.SECTION_RING_MARK_HELP,
+            JobFormText.PART_RING_MARK,
+            JobFormText.ADD_RING_MARK));
   }
 
   static SectionWords of(Section section) {

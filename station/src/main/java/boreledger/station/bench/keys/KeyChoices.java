@@ -2,7 +2,7 @@ package boreledger.station.bench.keys;
 
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.model.Command;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -98,17 +98,17 @@ public final class KeyChoices {
 
   private Optional<String> refusal(Command command, KeyCode key) {
     if (key == KeyCode.UNDEFINED) {
-      return Optional.of(Text.KEYS_NAMELESS.with());
+      return Optional.of(BenchText.KEYS_NAMELESS.with());
     } else if (key.isModifierKey()) {
-      return Optional.of(Text.KEYS_ALONE.with());
+      return Optional.of(BenchText.KEYS_ALONE.with());
     } else if (RESERVED.contains(key) || key.isArrowKey()) {
-      return Optional.of(Text.KEYS_RESERVED.with(key.getName()));
+      return Optional.of(BenchText.KEYS_RESERVED.with(key.getName()));
     } else if (TYPED_BY_GAUGES.contains(key) || key.isDigitKey()) {
-      return Optional.of(Text.KEYS_GAUGE.with(key.getName()));
+      return Optional.of(BenchText.KEYS_GAUGE.with(key.getName()));
     }
     return command(key)
         .filter(other -> other != command)
-        .map(other -> Text.KEYS_TAKEN.with(key.getName(), other.words()));
+        .map(other -> BenchText.KEYS_TAKEN.with(key.getName(), other.words()));
   }
 
   private Optional<KeyCode> remembered(Command command) {

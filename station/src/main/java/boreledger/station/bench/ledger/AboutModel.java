@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.app.LedgerBook;
 import boreledger.station.app.OpenedSession;
 import boreledger.station.app.SessionChange;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.job.draft.Kind;
 import boreledger.station.job.draft.Numerals;
 import boreledger.station.job.draft.Typed;
@@ -86,7 +86,7 @@ public final class AboutModel {
             && blockProblem.get().isEmpty()
             && fromProblem.get().isEmpty();
     if (understood && settingC == null && blockC == null) {
-      settingProblem.set(Text.LEDGER_NEEDS_TEMPERATURE.with());
+      settingProblem.set(LedgerText.NEEDS_TEMPERATURE.with());
       understood = false;
     }
     if (reason.isGiven() && understood) {
@@ -156,7 +156,7 @@ public final class AboutModel {
         made -> {
           busy = false;
           forgetTyped();
-          done.set(Text.LEDGER_AMENDED.with(Long.toString(made.seq())));
+          done.set(LedgerText.AMENDED.with(Long.toString(made.seq())));
           corrected.run();
         });
   }
@@ -169,7 +169,7 @@ public final class AboutModel {
     } else if (read.isUnderstood() && Change.canBe(read.numbers().get(0).doubleValue())) {
       return read.numbers().get(0).doubleValue();
     }
-    problem.set(Text.LEDGER_TEMPERATURE_WRONG.with(typed.get().strip()));
+    problem.set(LedgerText.TEMPERATURE_WRONG.with(typed.get().strip()));
     return null;
   }
 
@@ -178,7 +178,7 @@ public final class AboutModel {
     if (read.isUnderstood() && read.numbers().isEmpty()) {
       return null;
     } else if (!read.isUnderstood() || read.numbers().get(0).compareTo(MOST_ENTRIES) > 0) {
-      fromProblem.set(Text.LEDGER_FROM_ENTRY_WRONG.with(fromEntry.get().strip()));
+      fromProblem.set(LedgerText.FROM_ENTRY_WRONG.with(fromEntry.get().strip()));
       return null;
     }
     return read.numbers().get(0).longValue();

@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.util.List;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 
 /** What is known of the session, and the form that amends its temperatures. */
 final class AboutPane extends VBox {
-  private final Button back = new Button(Text.LEDGER_READING_BACK.with());
+  private final Button back = new Button(LedgerText.READING_BACK.with());
   private final FactsGrid facts = new FactsGrid();
 
   AboutPane(LedgerModel room) {
@@ -48,7 +48,7 @@ final class AboutPane extends VBox {
     row.setVgrow(Priority.ALWAYS);
     halves.getRowConstraints().add(row);
     halves.add(
-        scrolled("ledger-about-facts", new Card(Text.LEDGER_READING_FACTS.with(), facts)), 0, 0);
+        scrolled("ledger-about-facts", new Card(LedgerText.READING_FACTS.with(), facts)), 0, 0);
     halves.add(scrolled("ledger-amending", form(model)), 1, 0);
     VBox.setVgrow(halves, Priority.ALWAYS);
     getChildren().addAll(head, halves);
@@ -60,32 +60,32 @@ final class AboutPane extends VBox {
   }
 
   private static Card form(AboutModel model) {
-    Button amend = new Button(Text.LEDGER_AMEND.with());
+    Button amend = new Button(LedgerText.AMEND.with());
     amend.setId("ledger-amend");
     amend.setMinWidth(USE_PREF_SIZE);
     amend.setOnAction(pressed -> model.amend());
     Label hint = Words.label(null, Styles.MUTED);
-    hint.setText(Text.LEDGER_AMEND_HINT.with());
+    hint.setText(LedgerText.AMEND_HINT.with());
     HBox foot = new HBox(amend, hint);
     foot.getStyleClass().add(Styles.LEDGER_HEAD);
     HBox.setHgrow(hint, Priority.ALWAYS);
     return new Card(
-        Text.LEDGER_AMEND_TITLE.with(),
+        LedgerText.AMEND_TITLE.with(),
         AskedField.beside(
             AskedField.typed(
-                Text.LEDGER_SETTING_TEMP,
+                LedgerText.SETTING_TEMP,
                 "ledger-setting-temp",
                 model.settingTemp(),
                 model.settingProblem(),
                 model::amend),
             AskedField.typed(
-                Text.LEDGER_BLOCK_TEMP,
+                LedgerText.BLOCK_TEMP,
                 "ledger-block-temp",
                 model.blockTemp(),
                 model.blockProblem(),
                 model::amend)),
         AskedField.typed(
-            Text.LEDGER_FROM_ENTRY,
+            LedgerText.FROM_ENTRY,
             "ledger-from-entry",
             model.fromEntry(),
             model.fromProblem(),

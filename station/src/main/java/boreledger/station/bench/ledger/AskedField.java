@@ -2,6 +2,7 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
@@ -40,9 +41,9 @@ final class AskedField extends VBox {
   /** Why and who, beside each other. */
   static HBox reason(String prefix, Reason reason, Runnable entered) {
     AskedField why =
-        typed(Text.LEDGER_WHY, prefix + "why", reason.why(), reason.whyProblem(), entered);
+        typed(LedgerText.WHY, prefix + "why", reason.why(), reason.whyProblem(), entered);
     AskedField who =
-        typed(Text.LEDGER_WHO, prefix + "who", reason.who(), reason.whoProblem(), entered);
+        typed(LedgerText.WHO, prefix + "who", reason.who(), reason.whoProblem(), entered);
     return beside(why, who);
   }
 

@@ -2,7 +2,7 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 
@@ -34,8 +34,8 @@ final class AuditCell extends ListCell<AuditLine> {
 
   private static String words(AuditLine line) {
     return switch (line.kind()) {
-      case FINDING -> Text.LEDGER_KIND_FINDING.with(line.words());
-      case NOTICE -> Text.LEDGER_KIND_NOTICE.with(line.words());
+      case FINDING -> LedgerText.KIND_FINDING.with(line.words());
+      case NOTICE -> LedgerText.KIND_NOTICE.with(line.words());
       case FACT -> line.words();
     };
   }

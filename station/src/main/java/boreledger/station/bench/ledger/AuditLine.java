@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.audit.AuditReport;
 import boreledger.station.audit.AuditText;
 import boreledger.station.audit.Remark;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,13 +45,13 @@ public record AuditLine(Kind kind, String words) {
     for (Remark remark : remarks) {
       String words =
           remark.entry() == null
-              ? Text.LEDGER_REMARK_FILE.with(remark.what())
-              : Text.LEDGER_REMARK_ENTRY.with(Long.toString(remark.entry()), remark.what());
+              ? LedgerText.REMARK_FILE.with(remark.what())
+              : LedgerText.REMARK_ENTRY.with(Long.toString(remark.entry()), remark.what());
       lines.add(new AuditLine(kind, words));
     }
     if (inAll > remarks.size()) {
       String rest = Long.toString(inAll - remarks.size());
-      lines.add(new AuditLine(kind, Text.LEDGER_REMARKS_MORE.with(rest)));
+      lines.add(new AuditLine(kind, LedgerText.REMARKS_MORE.with(rest)));
     }
   }
 }

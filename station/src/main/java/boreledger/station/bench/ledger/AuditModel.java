@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.app.Sealing;
 import boreledger.station.audit.AuditReport;
 import boreledger.station.audit.LedgerAudit;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.seal.KeyFile;
 import boreledger.station.seal.Seal;
 import java.nio.file.Path;
@@ -65,9 +65,9 @@ public final class AuditModel {
   public void seal() {
     String person = name.get().strip();
     if (around.gauging().getAsBoolean()) {
-      failed(Text.LEDGER_BUSY.with());
+      failed(LedgerText.BUSY.with());
     } else if (!Seal.isName(person)) {
-      failed(Text.LEDGER_SEAL_NEEDS_NAME.with(Integer.toString(Seal.LONGEST_NAME)));
+      failed(LedgerText.SEAL_NEEDS_NAME.with(Integer.toString(Seal.LONGEST_NAME)));
     } else {
       char[] secret = passphrase.get().isEmpty() ? null : passphrase.get().toCharArray();
       seal(new Sealing(around.ledger(), person, keyFile, secret, null));
@@ -136,7 +136,7 @@ public final class AuditModel {
         Signed::report,
         result -> {
           passphrase.set("");
-          saying.set(result.done() == null ? Text.LEDGER_NOT_SEALED.with() : result.done().words());
+          saying.set(result.done() == null ? LedgerText.NOT_SEALED.with() : result.done().words());
         });
   }
 
@@ -161,7 +161,7 @@ public final class AuditModel {
     running.set(true);
     share.set(0);
     verdict.set(AuditVerdict.NONE);
-    saying.set(Text.LEDGER_AUDIT_BEGINS.with());
+    saying.set(LedgerText.AUDIT_BEGINS.with());
     lines.clear();
     Steps steps = new Steps(around.around().screen(), stopThis, this::isAt);
     doing.ask(
@@ -184,7 +184,7 @@ public final class AuditModel {
   private void isAt(long entries, long of) {
     if (running.get()) {
       share.set(of == 0 ? 0 : (double) entries / of);
-      saying.set(Text.LEDGER_AUDIT_AT.with(Long.toString(entries), Long.toString(of)));
+      saying.set(LedgerText.AUDIT_AT.with(Long.toString(entries), Long.toString(of)));
     }
   }
 
@@ -195,6 +195,6 @@ public final class AuditModel {
   }
 
   private static String idle() {
-    return Text.LEDGER_AUDIT_IDLE.with();
+    return LedgerText.AUDIT_IDLE.with();
   }
 }

@@ -5,6 +5,7 @@ import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
@@ -45,11 +46,11 @@ final class AuditPane extends GridPane {
   }
 
   private Card auditCard(Label file) {
-    Button start = new Button(Text.LEDGER_AUDIT_START.with());
+    Button start = new Button(LedgerText.AUDIT_START.with());
     start.setId("ledger-audit");
     start.setOnAction(pressed -> model.audit());
     start.disableProperty().bind(model.running());
-    return new Card(Text.LEDGER_AUDIT_TITLE.with(), muted(Text.LEDGER_AUDIT_WHAT), file, start);
+    return new Card(LedgerText.AUDIT_TITLE.with(), muted(LedgerText.AUDIT_WHAT), file, start);
   }
 
   private Card sealCard() {
@@ -58,17 +59,17 @@ final class AuditPane extends GridPane {
     name.textProperty().bindBidirectional(model.name());
     PasswordField passphrase = new PasswordField();
     passphrase.setId("ledger-seal-passphrase");
-    passphrase.setPromptText(Text.LEDGER_SEAL_PASSPHRASE_PROMPT.with());
+    passphrase.setPromptText(LedgerText.SEAL_PASSPHRASE_PROMPT.with());
     passphrase.textProperty().bindBidirectional(model.passphrase());
-    Button start = new Button(Text.LEDGER_SEAL_START.with());
+    Button start = new Button(LedgerText.SEAL_START.with());
     start.setId("ledger-seal");
     start.setOnAction(pressed -> model.seal());
     start.disableProperty().bind(model.running());
     return new Card(
-        Text.LEDGER_SEAL_TITLE.with(),
-        muted(Text.LEDGER_SEAL_WHAT),
-        new Field(Text.LEDGER_WHO.with(), name),
-        new Field(Text.LEDGER_SEAL_PASSPHRASE.with(), passphrase),
+        LedgerText.SEAL_TITLE.with(),
+        muted(LedgerText.SEAL_WHAT),
+        new Field(LedgerText.WHO.with(), name),
+        new Field(LedgerText.SEAL_PASSPHRASE.with(), passphrase),
         start);
   }
 
@@ -77,7 +78,7 @@ final class AuditPane extends GridPane {
     model.verdict().subscribe(verdict -> sign.show(kind(verdict)));
     Label saying = Words.label("ledger-audit-saying", Styles.LEDGER_SAYING);
     saying.textProperty().bind(model.saying());
-    Button stop = new Button(Text.LEDGER_AUDIT_STOP.with());
+    Button stop = new Button(LedgerText.AUDIT_STOP.with());
     stop.setId("ledger-audit-stop");
     stop.setMinWidth(USE_PREF_SIZE);
     stop.setOnAction(pressed -> model.stop());
@@ -87,16 +88,16 @@ final class AuditPane extends GridPane {
     saying.setMaxWidth(Double.MAX_VALUE);
     ProgressBar bar = new ProgressBar();
     bar.setMaxWidth(Double.MAX_VALUE);
-    bar.setAccessibleText(Text.LEDGER_AUDIT_PROGRESS.with());
+    bar.setAccessibleText(LedgerText.AUDIT_PROGRESS.with());
     bar.progressProperty().bind(model.share());
     ListView<AuditLine> lines = new ListView<>(model.lines());
     lines.setId("ledger-audit-lines");
     lines.getStyleClass().add(Styles.LEDGER_LIST);
-    lines.setAccessibleText(Text.LEDGER_AUDIT_LINES.with());
+    lines.setAccessibleText(LedgerText.AUDIT_LINES.with());
     lines.setCellFactory(view -> new AuditCell());
     VBox.setVgrow(lines, Priority.ALWAYS);
     return new Card(
-        Text.LEDGER_AUDIT_LINES.with(),
+        LedgerText.AUDIT_LINES.with(),
         head,
         Showing.when(model.running(), bar),
         Showing.when(Bindings.isNotEmpty(model.lines()), lines));

@@ -2,6 +2,7 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.bench.ledger.ComparisonPage.Row;
 import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import java.util.List;
 import java.util.function.Function;
@@ -33,11 +34,11 @@ final class ChangeColumns {
   void add() {
     List<TableColumn<Row, Row>> columns =
         List.of(
-            column(Text.LEDGER_COMPARE_COLUMN_WHAT, Row::what),
-            column(Text.LEDGER_COMPARE_COLUMN_BEFORE, Row::before),
-            column(Text.LEDGER_COMPARE_COLUMN_AFTER, Row::after),
-            column(Text.LEDGER_COMPARE_COLUMN_CHANGE, Row::change),
-            column(Text.LEDGER_COMPARE_COLUMN_JUDGED, Row::judged));
+            column(LedgerText.COMPARE_COLUMN_WHAT, Row::what),
+            column(LedgerText.COMPARE_COLUMN_BEFORE, Row::before),
+            column(LedgerText.COMPARE_COLUMN_AFTER, Row::after),
+            column(LedgerText.COMPARE_COLUMN_CHANGE, Row::change),
+            column(LedgerText.COMPARE_COLUMN_JUDGED, Row::judged));
     columns.forEach(table.getColumns()::add);
     table.setRowFactory(
         view -> {

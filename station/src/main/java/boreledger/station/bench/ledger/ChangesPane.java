@@ -4,7 +4,8 @@ import boreledger.station.bench.look.CylinderChoice;
 import boreledger.station.bench.look.FigureView;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
+import boreledger.station.bench.words.WindowText;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.control.Button;
@@ -35,11 +36,11 @@ final class ChangesPane extends VBox {
     this.words = words;
     this.cylinders = new CylinderChoice(model.cylinder());
     getStyleClass().add(Styles.LEDGER_SIDE);
-    Button back = new Button(Text.LEDGER_COMPARE_BACK.with());
+    Button back = new Button(LedgerText.COMPARE_BACK.with());
     back.setId("ledger-compare-back");
     back.setMinWidth(USE_PREF_SIZE);
     back.setOnAction(pressed -> model.back());
-    Button swap = new Button(Text.LEDGER_COMPARE_SWAP.with());
+    Button swap = new Button(LedgerText.COMPARE_SWAP.with());
     swap.setId("ledger-changes-swap");
     swap.setMinWidth(USE_PREF_SIZE);
     swap.setOnAction(pressed -> model.swap());
@@ -65,9 +66,9 @@ final class ChangesPane extends VBox {
   private GridPane both() {
     table.setId("ledger-changes");
     table.getStyleClass().add(Styles.LEDGER_LIST);
-    table.setAccessibleText(Text.LEDGER_COMPARE_TABLE.with());
+    table.setAccessibleText(LedgerText.COMPARE_TABLE.with());
     Label none = Words.label(null, Styles.LEDGER_NONE);
-    none.setText(Text.LEDGER_COMPARE_NONE.with());
+    none.setText(LedgerText.COMPARE_NONE.with());
     table.setPlaceholder(none);
     new ChangeColumns(table, title).add();
     GridPane both = new GridPane();
@@ -94,20 +95,20 @@ final class ChangesPane extends VBox {
       return;
     }
     String what =
-        Text.LEDGER_COMPARE_OF.with(
+        LedgerText.COMPARE_OF.with(
             words.marked(model.before().get()),
             words.marked(model.after().get()),
             page.figure().lengths().symbol());
     title.setText(what);
-    cautions.setText(lines(page.cautions().stream().map(Text.CAUTION::with).toList()));
-    List<String> below = new ArrayList<>(List.of(Text.LEDGER_COMPARE_BARS.with()));
+    cautions.setText(lines(page.cautions().stream().map(WindowText.CAUTION::with).toList()));
+    List<String> below = new ArrayList<>(List.of(LedgerText.COMPARE_BARS.with()));
     below.addAll(page.missing());
     missing.setText(lines(below));
     cylinders.show(page.verdicts());
     table.getItems().setAll(page.rows());
     List<String> spoken = new ArrayList<>();
     page.rows().forEach(row -> spoken.add(row.spoken()));
-    figure.show(page.figure(), Text.LEDGER_COMPARE_FIGURE.with(what, String.join(" ", spoken)));
+    figure.show(page.figure(), LedgerText.COMPARE_FIGURE.with(what, String.join(" ", spoken)));
   }
 
   private static String lines(List<String> sentences) {

@@ -4,7 +4,7 @@ import boreledger.station.app.CompareSessions;
 import boreledger.station.app.LedgerBook;
 import boreledger.station.app.SessionLine;
 import boreledger.station.app.SessionSearch;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.job.DisplayUnit;
 import boreledger.station.results.SessionComparison;
 import boreledger.station.wording.LengthFormat;
@@ -121,7 +121,7 @@ public final class ComparisonModel {
     MarkedSession second = after.get();
     problem.set("");
     if (first == null || second == null) {
-      problem.set(Text.LEDGER_COMPARE_NEEDS_TWO.with());
+      problem.set(LedgerText.COMPARE_NEEDS_TWO.with());
       return;
     }
     comparing.ask(
@@ -194,11 +194,11 @@ public final class ComparisonModel {
     boolean first = before.get() != null && before.get().is(listed(), line);
     boolean second = after.get() != null && after.get().is(listed(), line);
     if (first && second) {
-      return Text.LEDGER_COMPARE_MARK_BOTH.with();
+      return LedgerText.COMPARE_MARK_BOTH.with();
     } else if (first) {
-      return Text.LEDGER_COMPARE_MARK_BEFORE.with();
+      return LedgerText.COMPARE_MARK_BEFORE.with();
     }
-    return second ? Text.LEDGER_COMPARE_MARK_AFTER.with() : "";
+    return second ? LedgerText.COMPARE_MARK_AFTER.with() : "";
   }
 
   /** How points in time are shown. */
@@ -240,7 +240,7 @@ public final class ComparisonModel {
             more.set(found.more());
           });
     } catch (InvalidPathException e) {
-      notListed(Text.LEDGER_SHEET_BAD_FILE.with(e.getMessage()));
+      notListed(LedgerText.SHEET_BAD_FILE.with(e.getMessage()));
     }
   }
 

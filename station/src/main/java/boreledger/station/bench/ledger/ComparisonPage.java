@@ -1,6 +1,8 @@
 package boreledger.station.bench.ledger;
 
 import boreledger.station.bench.model.Verdict;
+import boreledger.station.bench.words.BenchText;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.drawing.ChangeFigure;
@@ -46,7 +48,7 @@ record ComparisonPage(
       String what, String before, String after, String change, String judged, boolean changed) {
     /** All of it in one sentence, to be said aloud. */
     String spoken() {
-      return Text.LEDGER_COMPARE_SPOKEN.with(what, before + ", " + after, change, judged);
+      return LedgerText.COMPARE_SPOKEN.with(what, before + ", " + after, change, judged);
     }
   }
 
@@ -73,8 +75,8 @@ record ComparisonPage(
         its.isEmpty() ? Verdict.Kind.OPEN : changed > 0 ? Verdict.Kind.LOOK : Verdict.Kind.KEPT;
     return new Verdict(
         kind,
-        Text.PLACE_CYLINDER.with(Integer.toString(cylinder)),
-        Text.LEDGER_COMPARE_CHANGED.with(Long.toString(changed), Integer.toString(its.size())),
+        BenchText.PLACE_CYLINDER.with(Integer.toString(cylinder)),
+        LedgerText.COMPARE_CHANGED.with(Long.toString(changed), Integer.toString(its.size())),
         "");
   }
 
@@ -98,9 +100,9 @@ record ComparisonPage(
 
   private static Text judged(Change change) {
     return switch (change.state()) {
-      case GREW -> Text.LEDGER_COMPARE_GREW;
-      case SHRANK -> Text.LEDGER_COMPARE_SHRANK;
-      default -> Text.LEDGER_COMPARE_SAME;
+      case GREW -> LedgerText.COMPARE_GREW;
+      case SHRANK -> LedgerText.COMPARE_SHRANK;
+      default -> LedgerText.COMPARE_SAME;
     };
   }
 
@@ -108,20 +110,20 @@ record ComparisonPage(
     String depth =
         change.depthMm() == null ? "" : lengths.depth(change.depthMm()) + " " + lengths.symbol();
     return switch (change.what()) {
-      case "taper" -> Text.LEDGER_COMPARE_TAPER.with(change.axis());
-      case "out-of-round" -> Text.LEDGER_COMPARE_ROUND.with(depth);
+      case "taper" -> LedgerText.COMPARE_TAPER.with(change.axis());
+      case "out-of-round" -> LedgerText.COMPARE_ROUND.with(depth);
       case "gap" -> depth;
-      default -> Text.LEDGER_COMPARE_DIAMETER.with(depth, change.axis());
+      default -> LedgerText.COMPARE_DIAMETER.with(depth, change.axis());
     };
   }
 
   private static List<String> missing(SessionComparison comparison) {
     List<String> lines = new ArrayList<>();
     if (!comparison.onlyBefore().isEmpty()) {
-      lines.add(Text.LEDGER_COMPARE_ONLY_BEFORE.with(String.join("; ", comparison.onlyBefore())));
+      lines.add(LedgerText.COMPARE_ONLY_BEFORE.with(String.join("; ", comparison.onlyBefore())));
     }
     if (!comparison.onlyAfter().isEmpty()) {
-      lines.add(Text.LEDGER_COMPARE_ONLY_AFTER.with(String.join("; ", comparison.onlyAfter())));
+      lines.add(LedgerText.COMPARE_ONLY_AFTER.with(String.join("; ", comparison.onlyAfter())));
     }
     return lines;
   }

@@ -4,6 +4,7 @@ import boreledger.station.app.EntryLine;
 import boreledger.station.app.LedgerBook;
 import boreledger.station.app.OpenedReading;
 import boreledger.station.app.Standing;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
@@ -88,7 +89,7 @@ public final class CorrectionModel {
       ask(
           () ->
               again ? book.restore(entry, why, who, clock) : book.takeBack(entry, why, who, clock),
-          again ? Text.LEDGER_RESTORED : Text.LEDGER_STRUCK);
+          again ? LedgerText.RESTORED : LedgerText.STRUCK);
     }
   }
 
@@ -99,14 +100,14 @@ public final class CorrectionModel {
     }
     forgetAnswers();
     Position to = place.get();
-    placeProblem.set(to == null ? Text.LEDGER_NEEDS_PLACE.with() : "");
+    placeProblem.set(to == null ? LedgerText.NEEDS_PLACE.with() : "");
     if (reason.isGiven() && to != null) {
       long entry = line.entry().seq();
       LedgerBook book = around.book();
       String why = reason.why().get();
       String who = reason.who().get();
       Clock clock = around.clock();
-      ask(() -> book.move(entry, to.words(), why, who, clock), Text.LEDGER_MOVED);
+      ask(() -> book.move(entry, to.words(), why, who, clock), LedgerText.MOVED);
     }
   }
 

@@ -3,6 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import javafx.beans.binding.Bindings;
@@ -18,15 +19,15 @@ import javafx.util.StringConverter;
 /** The form that takes a reading back, lets it count again or moves it. */
 final class CorrectionPane extends Card {
   CorrectionPane(CorrectionModel model, ReadOnlyObjectProperty<EntryWords> words) {
-    super(Text.LEDGER_CORRECT_TITLE.with());
+    super(LedgerText.CORRECT_TITLE.with());
     Button button = button("ledger-correct", model::correct);
     model
         .restores()
         .subscribe(
             again ->
                 button.setText(
-                    (again ? Text.LEDGER_CORRECT_RESTORE : Text.LEDGER_CORRECT_TAKE_BACK).with()));
-    HBox foot = new HBox(button, muted(Text.LEDGER_CORRECT_HINT));
+                    (again ? LedgerText.CORRECT_RESTORE : LedgerText.CORRECT_TAKE_BACK).with()));
+    HBox foot = new HBox(button, muted(LedgerText.CORRECT_HINT));
     foot.getStyleClass().add(Styles.LEDGER_HEAD);
     HBox.setHgrow(foot.getChildren().get(1), Priority.ALWAYS);
     getChildren()
@@ -34,7 +35,7 @@ final class CorrectionPane extends Card {
             AskedField.reason("ledger-", model.reason(), model::correct),
             foot,
             Showing.when(Bindings.isNotEmpty(model.places()), moving(model, words)),
-            Showing.when(model.nowhere(), muted(Text.LEDGER_MOVE_NOWHERE)),
+            Showing.when(model.nowhere(), muted(LedgerText.MOVE_NOWHERE)),
             Showing.words("ledger-correct-problem", model.problem(), Styles.PROBLEM),
             Showing.words("ledger-correct-done", model.done()));
   }
@@ -44,10 +45,10 @@ final class CorrectionPane extends Card {
     places.setId("ledger-place");
     places.valueProperty().bindBidirectional(model.place());
     words.subscribe(spoken -> places.setConverter(new PlaceConverter(spoken)));
-    AskedField place = new AskedField(Text.LEDGER_MOVE_TO, places, model.placeProblem());
+    AskedField place = new AskedField(LedgerText.MOVE_TO, places, model.placeProblem());
     HBox.setHgrow(place, Priority.ALWAYS);
     Button move = button("ledger-move", model::move);
-    move.setText(Text.LEDGER_MOVE.with());
+    move.setText(LedgerText.MOVE.with());
     HBox row = new HBox(place, move);
     row.getStyleClass().add(Styles.LEDGER_FILE);
     return row;

@@ -4,6 +4,7 @@ import boreledger.station.app.EntryLine;
 import boreledger.station.app.Standing;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -48,15 +49,15 @@ final class EntryColumns {
 
   void add() {
     TableColumn<EntryLine, EntryLine> entry =
-        column(Text.LEDGER_COLUMN_ENTRY, line -> Long.toString(line.entry().seq()), Kind.PLAIN);
+        column(LedgerText.COLUMN_ENTRY, line -> Long.toString(line.entry().seq()), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> when =
-        column(Text.LEDGER_COLUMN_WHEN, line -> words.getValue().when(line), Kind.PLAIN);
+        column(LedgerText.COLUMN_WHEN, line -> words.getValue().when(line), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> what =
-        column(Text.LEDGER_COLUMN_WHAT, line -> words.getValue().what(line), Kind.PLAIN);
+        column(LedgerText.COLUMN_WHAT, line -> words.getValue().what(line), Kind.PLAIN);
     TableColumn<EntryLine, EntryLine> value =
-        column(Text.LEDGER_COLUMN_VALUE, line -> words.getValue().value(line), Kind.VALUE);
+        column(LedgerText.COLUMN_VALUE, line -> words.getValue().value(line), Kind.VALUE);
     TableColumn<EntryLine, EntryLine> state =
-        column(Text.LEDGER_COLUMN_STATE, line -> words.getValue().state(line), Kind.STATE);
+        column(LedgerText.COLUMN_STATE, line -> words.getValue().state(line), Kind.STATE);
     table.getColumns().add(entry);
     table.getColumns().add(when);
     table.getColumns().add(what);

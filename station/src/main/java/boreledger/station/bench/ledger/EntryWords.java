@@ -4,8 +4,8 @@ import boreledger.drivers.profile.Reads;
 import boreledger.station.app.EntryLine;
 import boreledger.station.app.Standing;
 import boreledger.station.bench.model.Place;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.ledger.EntryBody;
 import boreledger.station.ledger.EntryBody.Amended;
@@ -42,13 +42,13 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
     if (line.position() != null) {
       return place(line.position());
     } else if (body instanceof SampleRefused refused) {
-      return Text.LEDGER_REFUSED.with(RawBytes.start(refused.raw()));
+      return LedgerText.REFUSED.with(RawBytes.start(refused.raw()));
     } else if (body instanceof LineBroke) {
-      return Text.LEDGER_LINE_FAULT.with();
+      return LedgerText.LINE_FAULT.with();
     } else if (body instanceof SessionEnded) {
-      return Text.LEDGER_ENDED.with();
+      return LedgerText.ENDED.with();
     } else if (body instanceof SessionResumed) {
-      return Text.LEDGER_RESUMED.with();
+      return LedgerText.RESUMED.with();
     }
     return correction(body);
   }
@@ -67,10 +67,10 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
   /** How a reading stands, or why something happened. */
   String state(EntryLine line) {
     return switch (line.standing()) {
-      case IN_FORCE -> Text.LEDGER_IN_FORCE.with();
-      case READ_AGAIN -> Text.LEDGER_READ_AGAIN.with();
+      case IN_FORCE -> LedgerText.IN_FORCE.with();
+      case READ_AGAIN -> LedgerText.READ_AGAIN.with();
       case TAKEN_BACK ->
-          Text.LEDGER_TAKEN_BACK.with(by(line.takenBack().why(), line.takenBack().who()));
+          LedgerText.TAKEN_BACK.with(by(line.takenBack().why(), line.takenBack().who()));
       case NO_READING -> why(line.entry().body());
     };
   }
@@ -103,33 +103,33 @@ public record EntryWords(Lengths lengths, Reads reads, Moments moments) {
 
   /** A reason, with the person when known. */
   static String by(String why, String who) {
-    return who == null ? why : Text.LEDGER_WHY_WHO.with(why, who);
+    return who == null ? why : LedgerText.WHY_WHO.with(why, who);
   }
 
   private String correction(EntryBody body) {
     if (body instanceof TakenBack back) {
-      return Text.LEDGER_TAKES_BACK.with(Long.toString(back.entry()));
+      return LedgerText.TAKES_BACK.with(Long.toString(back.entry()));
     } else if (body instanceof Restored again) {
-      return Text.LEDGER_RESTORES.with(Long.toString(again.entry()));
+      return LedgerText.RESTORES.with(Long.toString(again.entry()));
     } else if (body instanceof Moved moved) {
-      return Text.LEDGER_MOVES.with(Long.toString(moved.entry()), place(moved.position()));
+      return LedgerText.MOVES.with(Long.toString(moved.entry()), place(moved.position()));
     } else if (body instanceof Chosen choice) {
-      return Text.LEDGER_CHOOSES.with(place(choice.position()));
+      return LedgerText.CHOOSES.with(place(choice.position()));
     }
-    return body instanceof Amended ? Text.LEDGER_AMENDS.with() : filing(body);
+    return body instanceof Amended ? LedgerText.AMENDS.with() : filing(body);
   }
 
   private String filing(EntryBody body) {
     if (body instanceof Filed pass) {
-      return Text.LEDGER_FILED.with(
+      return LedgerText.FILED.with(
           pass.ring(),
           Integer.toString(pass.cylinder()),
           Integer.toString(pass.turns()),
           gap(pass.beforeMm()) + " \u2192 " + gap(pass.afterMm()));
     }
     return body instanceof Withdrawn withdrawn
-        ? Text.LEDGER_WITHDRAWN.with(Long.toString(withdrawn.entry()))
-        : Text.LEDGER_OTHER.with();
+        ? LedgerText.WITHDRAWN.with(Long.toString(withdrawn.entry()))
+        : LedgerText.OTHER.with();
   }
 
   /** A gap that was noted; as it stands there when it is no number. */

@@ -1,7 +1,7 @@
 package boreledger.station.bench.ledger;
 
 import boreledger.station.app.SessionLine;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.keeping.Choice;
 import boreledger.station.keeping.Export;
 import boreledger.station.keeping.Progress;
@@ -44,7 +44,7 @@ public final class ExportModel {
     saying.set("");
     problem.set("");
     if (session.get() == null) {
-      problem.set(Text.LEDGER_EXPORT_NEEDS_SESSION.with());
+      problem.set(LedgerText.EXPORT_NEEDS_SESSION.with());
     } else {
       file.path(problem::set).ifPresent(out -> write(export(), out, file.replace().get()));
     }
@@ -114,12 +114,12 @@ public final class ExportModel {
     AtomicBoolean stopThis = new AtomicBoolean();
     stop = stopThis;
     running.set(true);
-    saying.set(Text.LEDGER_EXPORT_BEGINS.with());
+    saying.set(LedgerText.EXPORT_BEGINS.with());
     Steps steps =
         new Steps(
             around.around().screen(),
             stopThis,
-            (done, of) -> saying.set(Text.LEDGER_EXPORT_AT.with(Long.toString(done))));
+            (done, of) -> saying.set(LedgerText.EXPORT_AT.with(Long.toString(done))));
     Progress progress =
         done -> {
           if (!steps.at(done, done)) {

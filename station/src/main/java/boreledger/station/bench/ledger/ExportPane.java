@@ -4,7 +4,7 @@ import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.util.EnumMap;
 import java.util.Map;
 import javafx.scene.control.Button;
@@ -14,18 +14,18 @@ import javafx.scene.layout.HBox;
 /** The form that hands out readings or the chain. */
 final class ExportPane extends Card {
   ExportPane(ExportModel model) {
-    super(Text.LEDGER_EXPORT_TITLE.with());
+    super(LedgerText.EXPORT_TITLE.with());
     Label what = Words.label(null, Styles.MUTED);
-    what.setText(Text.LEDGER_EXPORT_WHAT.with());
+    what.setText(LedgerText.EXPORT_WHAT.with());
     Map<ExportKind, String> kinds = new EnumMap<>(ExportKind.class);
-    kinds.put(ExportKind.SESSION, Text.LEDGER_EXPORT_SESSION.with());
-    kinds.put(ExportKind.READINGS, Text.LEDGER_EXPORT_READINGS.with());
-    kinds.put(ExportKind.CHAIN, Text.LEDGER_EXPORT_CHAIN.with());
-    Button write = new Button(Text.LEDGER_EXPORT_WRITE.with());
+    kinds.put(ExportKind.SESSION, LedgerText.EXPORT_SESSION.with());
+    kinds.put(ExportKind.READINGS, LedgerText.EXPORT_READINGS.with());
+    kinds.put(ExportKind.CHAIN, LedgerText.EXPORT_CHAIN.with());
+    Button write = new Button(LedgerText.EXPORT_WRITE.with());
     write.setId("ledger-export");
     write.setOnAction(pressed -> model.write());
     write.disableProperty().bind(model.running());
-    Button stop = new Button(Text.LEDGER_AUDIT_STOP.with());
+    Button stop = new Button(LedgerText.AUDIT_STOP.with());
     stop.setId("ledger-export-stop");
     stop.setOnAction(pressed -> model.stop());
     HBox buttons = new HBox(write, Showing.when(model.running(), stop));

@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.io.File;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -28,22 +28,22 @@ final class FilePart extends VBox {
     TextField typed = new TextField();
     typed.setId(id);
     typed.textProperty().bindBidirectional(file);
-    Field field = new Field(Text.LEDGER_SHEET_FILE.with(), typed);
+    Field field = new Field(LedgerText.SHEET_FILE.with(), typed);
     HBox.setHgrow(field, Priority.ALWAYS);
-    Button choose = new Button(Text.LEDGER_SHEET_CHOOSE.with());
+    Button choose = new Button(LedgerText.SHEET_CHOOSE.with());
     choose.setMinWidth(USE_PREF_SIZE);
     choose.setOnAction(pressed -> choose());
     HBox row = new HBox(field, choose);
     row.getStyleClass().add(Styles.LEDGER_FILE);
     Map<Boolean, String> replacing = new LinkedHashMap<>();
-    replacing.put(false, Text.LEDGER_SHEET_KEEP.with());
-    replacing.put(true, Text.LEDGER_SHEET_REPLACE.with());
+    replacing.put(false, LedgerText.SHEET_KEEP.with());
+    replacing.put(true, LedgerText.SHEET_REPLACE.with());
     getChildren().addAll(row, new Choice<>(replacing, replace.asObject()));
   }
 
   private void choose() {
     FileChooser chooser = new FileChooser();
-    chooser.setTitle(Text.LEDGER_SHEET_CHOOSE.with());
+    chooser.setTitle(LedgerText.SHEET_CHOOSE.with());
     chooser.setInitialFileName(new File(file.get()).getName());
     File chosen = chooser.showSaveDialog(getScene().getWindow());
     if (chosen != null) {

@@ -1,6 +1,6 @@
 package boreledger.station.bench.ledger;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ final class FileToWrite {
   /** Its path; empty when something stands in the way, which is told. */
   Optional<Path> path(Consumer<String> problem) {
     if (typed.get().isBlank()) {
-      problem.accept(Text.LEDGER_SHEET_NEEDS_FILE.with());
+      problem.accept(LedgerText.SHEET_NEEDS_FILE.with());
       return Optional.empty();
     }
     try {
@@ -41,9 +41,9 @@ final class FileToWrite {
       if (replace.get() || !Files.exists(path)) {
         return Optional.of(path);
       }
-      problem.accept(Text.LEDGER_SHEET_THERE.with(path.toString()));
+      problem.accept(LedgerText.SHEET_THERE.with(path.toString()));
     } catch (InvalidPathException e) {
-      problem.accept(Text.LEDGER_SHEET_BAD_FILE.with(e.getMessage()));
+      problem.accept(LedgerText.SHEET_BAD_FILE.with(e.getMessage()));
     }
     return Optional.empty();
   }

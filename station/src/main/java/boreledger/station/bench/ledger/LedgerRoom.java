@@ -6,7 +6,7 @@ import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.time.Clock;
 import java.util.EnumMap;
 import java.util.Map;
@@ -116,7 +116,7 @@ public final class LedgerRoom {
     book.visibleProperty().subscribe((before, now) -> focus(now, entries::focus));
     return new Room(
         ID,
-        Text.LEDGER_ROOM.with(),
+        LedgerText.ROOM.with(),
         view,
         () -> {
           model.entered();
@@ -126,10 +126,10 @@ public final class LedgerRoom {
 
   private HBox head() {
     Map<LedgerPart, String> words = new EnumMap<>(LedgerPart.class);
-    words.put(LedgerPart.SESSIONS, Text.LEDGER_PART_SESSIONS.with());
-    words.put(LedgerPart.COMPARE, Text.LEDGER_PART_COMPARE.with());
-    words.put(LedgerPart.AUDIT, Text.LEDGER_PART_AUDIT.with());
-    words.put(LedgerPart.SHEET, Text.LEDGER_PART_SHEET.with());
+    words.put(LedgerPart.SESSIONS, LedgerText.PART_SESSIONS.with());
+    words.put(LedgerPart.COMPARE, LedgerText.PART_COMPARE.with());
+    words.put(LedgerPart.AUDIT, LedgerText.PART_AUDIT.with());
+    words.put(LedgerPart.SHEET, LedgerText.PART_SHEET.with());
     Choice<LedgerPart> parts = new Choice<>(words, model.part());
     Label file = Words.label("ledger-file", Styles.MUTED);
     file.textProperty()
@@ -140,7 +140,7 @@ public final class LedgerRoom {
     HBox.setHgrow(file, Priority.ALWAYS);
     parts.prefWrapLengthProperty().bind(file.fontProperty().map(font -> PARTS_EM * font.getSize()));
     parts.setMinWidth(Region.USE_PREF_SIZE);
-    HBox head = new HBox(Words.fixed(Text.LEDGER_TITLE.with(), Styles.ROOM_TITLE), file, parts);
+    HBox head = new HBox(Words.fixed(LedgerText.TITLE.with(), Styles.ROOM_TITLE), file, parts);
     head.getStyleClass().add(Styles.LEDGER_HEAD);
     return head;
   }
@@ -167,7 +167,7 @@ public final class LedgerRoom {
     file.textProperty()
         .bind(
             Bindings.createStringBinding(
-                () -> Text.LEDGER_FILE.with(model.ledger().toString()), model.listed()));
+                () -> LedgerText.FILE.with(model.ledger().toString()), model.listed()));
     return file;
   }
 

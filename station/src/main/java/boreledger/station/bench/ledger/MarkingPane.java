@@ -5,6 +5,7 @@ import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import java.io.File;
 import javafx.beans.value.ObservableValue;
@@ -34,14 +35,14 @@ final class MarkingPane extends HBox {
     setFillHeight(true);
     TextField search = new TextField();
     search.setId("ledger-compare-search");
-    search.setPromptText(Text.LEDGER_SEARCH_PROMPT.with());
+    search.setPromptText(LedgerText.SEARCH_PROMPT.with());
     search.textProperty().bindBidirectional(model.search());
     search.setOnAction(pressed -> list.requestFocus());
-    Button older = button("ledger-compare-older", Text.LEDGER_SESSIONS_MORE, model::listMore);
+    Button older = button("ledger-compare-older", LedgerText.SESSIONS_MORE, model::listMore);
     older.setMaxWidth(Double.MAX_VALUE);
     VBox side =
         new VBox(
-            new Field(Text.LEDGER_SEARCH.with(), search), list, Showing.when(model.more(), older));
+            new Field(LedgerText.SEARCH.with(), search), list, Showing.when(model.more(), older));
     side.getStyleClass().addAll(Styles.LEDGER_SIDE, Styles.LEDGER_SESSIONS);
     side.setMaxHeight(Double.MAX_VALUE);
     VBox.setVgrow(list, Priority.ALWAYS);
@@ -62,10 +63,10 @@ final class MarkingPane extends HBox {
     ListView<SessionLine> made = new ListView<>(model.sessions());
     made.setId("ledger-compare-sessions");
     made.getStyleClass().add(Styles.LEDGER_LIST);
-    made.setAccessibleText(Text.LEDGER_COMPARE_SESSIONS.with());
+    made.setAccessibleText(LedgerText.COMPARE_SESSIONS.with());
     made.setCellFactory(view -> new SessionCell(words, model::marks));
     Label none = Words.label(null, Styles.LEDGER_NONE);
-    none.setText(Text.LEDGER_SESSIONS_NONE.with());
+    none.setText(LedgerText.SESSIONS_NONE.with());
     made.setPlaceholder(none);
     made.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     // Whoever comes by keyboard has something to mark at once.
@@ -110,20 +111,20 @@ final class MarkingPane extends HBox {
   }
 
   private Card chosen() {
-    Button first = button("ledger-mark-before", Text.LEDGER_COMPARE_TAKE_BEFORE, () -> {});
+    Button first = button("ledger-mark-before", LedgerText.COMPARE_TAKE_BEFORE, () -> {});
     first.setOnAction(pressed -> model.markBefore(selected()));
-    Button second = button("ledger-mark-after", Text.LEDGER_COMPARE_TAKE_AFTER, () -> {});
+    Button second = button("ledger-mark-after", LedgerText.COMPARE_TAKE_AFTER, () -> {});
     second.setOnAction(pressed -> model.markAfter(selected()));
-    Button swap = button("ledger-swap", Text.LEDGER_COMPARE_SWAP, model::swap);
-    Button compare = button("ledger-compare", Text.LEDGER_COMPARE_DO, model::compare);
+    Button swap = button("ledger-swap", LedgerText.COMPARE_SWAP, model::swap);
+    Button compare = button("ledger-compare", LedgerText.COMPARE_DO, model::compare);
     compare.getStyleClass().add(Styles.MAIN_BUTTON);
     Label hint = Words.label(null, Styles.MUTED);
-    hint.setText(Text.LEDGER_COMPARE_HINT.with());
+    hint.setText(LedgerText.COMPARE_HINT.with());
     return new Card(
-        Text.LEDGER_COMPARE_TITLE.with(),
+        LedgerText.COMPARE_TITLE.with(),
         hint,
-        named(Text.LEDGER_COMPARE_BEFORE, "ledger-compare-before", model.before()),
-        named(Text.LEDGER_COMPARE_AFTER, "ledger-compare-after", model.after()),
+        named(LedgerText.COMPARE_BEFORE, "ledger-compare-before", model.before()),
+        named(LedgerText.COMPARE_AFTER, "ledger-compare-after", model.after()),
         row(first, second, swap),
         compare,
         new OtherLedger(model));
@@ -160,23 +161,22 @@ final class MarkingPane extends HBox {
       file.setId("ledger-compare-file");
       file.textProperty().bindBidirectional(model.file());
       file.setOnAction(entered -> model.openFile());
-      Button open = button("ledger-compare-open", Text.LEDGER_COMPARE_OPEN, model::openFile);
-      Button choose = button("ledger-compare-choose", Text.LEDGER_SHEET_CHOOSE, this::choose);
+      Button open = button("ledger-compare-open", LedgerText.COMPARE_OPEN, model::openFile);
+      Button choose = button("ledger-compare-choose", LedgerText.SHEET_CHOOSE, this::choose);
       Button own =
           button(
               "ledger-compare-own",
-              Text.LEDGER_COMPARE_OWN,
+              LedgerText.COMPARE_OWN,
               () -> {
                 model.file().set("");
                 model.openFile();
               });
-      getChildren()
-          .addAll(new Field(Text.LEDGER_COMPARE_FILE.with(), file), row(open, choose, own));
+      getChildren().addAll(new Field(LedgerText.COMPARE_FILE.with(), file), row(open, choose, own));
     }
 
     private void choose() {
       FileChooser chooser = new FileChooser();
-      chooser.setTitle(Text.LEDGER_COMPARE_FILE.with());
+      chooser.setTitle(LedgerText.COMPARE_FILE.with());
       File chosen = chooser.showOpenDialog(getScene().getWindow());
       if (chosen != null) {
         model.file().set(chosen.toString());

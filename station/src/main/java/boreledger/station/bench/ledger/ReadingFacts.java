@@ -2,6 +2,7 @@ package boreledger.station.bench.ledger;
 
 import boreledger.station.app.EntryLine;
 import boreledger.station.app.OpenedReading;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
@@ -48,36 +49,34 @@ public record ReadingFacts(
     List<Fact> facts = new ArrayList<>();
     facts.add(
         new Fact(
-            Text.LEDGER_FACT_STANDS.with(),
-            Text.LEDGER_REFUSED_WHY.with(Told.recorded(refused.why()))));
-    facts.add(new Fact(Text.LEDGER_FACT_TAKEN.with(), taken(words, refused.wall(), refused.tS())));
+            LedgerText.FACT_STANDS.with(),
+            LedgerText.REFUSED_WHY.with(Told.recorded(refused.why()))));
+    facts.add(new Fact(LedgerText.FACT_TAKEN.with(), taken(words, refused.wall(), refused.tS())));
     facts.addAll(identity(line, refused.session()));
     SampleWords sample =
         new SampleWords(
             at(refused.tS()),
-            refused.valueMm() == null
-                ? Text.LEDGER_NO_VALUE.with()
-                : words.value(refused.valueMm()),
+            refused.valueMm() == null ? LedgerText.NO_VALUE.with() : words.value(refused.valueMm()),
             RawBytes.hex(refused.raw()),
             RawBytes.printable(refused.raw()));
-    return new ReadingFacts(Text.LEDGER_REFUSED_TITLE.with(), facts, List.of(), List.of(sample));
+    return new ReadingFacts(LedgerText.REFUSED_TITLE.with(), facts, List.of(), List.of(sample));
   }
 
   private static List<Fact> identity(EntryLine line, long session) {
     return List.of(
         new Fact(
-            Text.LEDGER_FACT_ENTRY.with(),
-            Text.LEDGER_ENTRY_OF.with(Long.toString(line.entry().seq()), Long.toString(session))),
-        new Fact(Text.LEDGER_FACT_HASH.with(), grouped(line.hashHex())));
+            LedgerText.FACT_ENTRY.with(),
+            LedgerText.ENTRY_OF.with(Long.toString(line.entry().seq()), Long.toString(session))),
+        new Fact(LedgerText.FACT_HASH.with(), grouped(line.hashHex())));
   }
 
   private static String taken(EntryWords words, Instant wall, double tS) {
-    return Text.LEDGER_TAKEN_AT.with(
+    return LedgerText.TAKEN_AT.with(
         words.moments().minute(wall), wall.toString(), String.format(Locale.ROOT, "%.3f", tS));
   }
 
   private static String at(double tS) {
-    return Text.LEDGER_AT_S.with(String.format(Locale.ROOT, "%.3f", tS));
+    return LedgerText.AT_S.with(String.format(Locale.ROOT, "%.3f", tS));
   }
 
   /** Groups of eight digits, so that a hash can be read and a line can break. */
@@ -100,7 +99,7 @@ public record ReadingFacts(
         lines.add(
             new Fact(
                 Told.recorded(line.line()),
-                Text.LEDGER_BUDGET_LINE.with(
+                LedgerText.BUDGET_LINE.with(
                     lengths.size(line.standardUncertaintyMm()),
                     String.format(Locale.ROOT, "%.0f", 100 * line.share()))));
       }
@@ -113,24 +112,24 @@ public record ReadingFacts(
     List<Fact> all() {
       ReadingTaken reading = opened.reading();
       List<Fact> facts = new ArrayList<>();
-      facts.add(fact(Text.LEDGER_FACT_STANDS, words.state(opened.line())));
+      facts.add(fact(LedgerText.FACT_STANDS, words.state(opened.line())));
       if (!reading.position().equals(opened.line().position())) {
-        facts.add(fact(Text.LEDGER_FACT_FIRST_AT, words.place(reading.position())));
+        facts.add(fact(LedgerText.FACT_FIRST_AT, words.place(reading.position())));
       }
-      facts.add(fact(Text.LEDGER_FACT_VALUE, value(reading)));
+      facts.add(fact(LedgerText.FACT_VALUE, value(reading)));
       if (opened.diameter() != null) {
-        facts.add(fact(Text.LEDGER_FACT_DIAMETER, diameter()));
+        facts.add(fact(LedgerText.FACT_DIAMETER, diameter()));
       } else if (opened.noDiameter() != null) {
-        facts.add(fact(Text.LEDGER_FACT_DIAMETER, opened.noDiameter()));
+        facts.add(fact(LedgerText.FACT_DIAMETER, opened.noDiameter()));
       }
-      facts.add(fact(Text.LEDGER_FACT_TAKEN, taken(words, reading.wall(), reading.tS())));
-      facts.add(fact(Text.LEDGER_FACT_RULE, rule(reading)));
-      facts.add(fact(Text.LEDGER_FACT_SETTING, setting()));
-      facts.add(fact(Text.LEDGER_FACT_TEMPERATURES, temperatures()));
+      facts.add(fact(LedgerText.FACT_TAKEN, taken(words, reading.wall(), reading.tS())));
+      facts.add(fact(LedgerText.FACT_RULE, rule(reading)));
+      facts.add(fact(LedgerText.FACT_SETTING, setting()));
+      facts.add(fact(LedgerText.FACT_TEMPERATURES, temperatures()));
       for (String caution : reading.cautions()) {
-        facts.add(fact(Text.LEDGER_FACT_CAUTION, Told.recorded(caution)));
+        facts.add(fact(LedgerText.FACT_CAUTION, Told.recorded(caution)));
       }
-      facts.add(fact(Text.LEDGER_FACT_GAUGE, gauge()));
+      facts.add(fact(LedgerText.FACT_GAUGE, gauge()));
       facts.addAll(identity(opened.line(), reading.session()));
       return facts;
     }
@@ -142,42 +141,42 @@ public record ReadingFacts(
     private String value(ReadingTaken reading) {
       return reading.standardUncertaintyMm() == null
           ? words.value(reading.valueMm())
-          : Text.LEDGER_VALUE_U.with(
+          : LedgerText.VALUE_U.with(
               words.value(reading.valueMm()),
               words.lengths().size(reading.standardUncertaintyMm()));
     }
 
     private String diameter() {
-      return Text.LEDGER_DIAMETER.with(
+      return LedgerText.DIAMETER.with(
           words.lengths().number(opened.diameter().diameterMm()),
           words.lengths().size(opened.diameter().expandedUncertaintyMm()));
     }
 
     private String rule(ReadingTaken reading) {
-      return Text.LEDGER_RULE.with(reading.rule(), Integer.toString(reading.samples().size()));
+      return LedgerText.RULE.with(reading.rule(), Integer.toString(reading.samples().size()));
     }
 
     private String setting() {
       return opened.setting() != null && opened.setting().body() instanceof ReadingTaken setting
-          ? Text.LEDGER_SETTING.with(
+          ? LedgerText.SETTING.with(
               Long.toString(opened.setting().seq()), words.value(setting.valueMm()))
-          : Text.LEDGER_NO_SETTING.with();
+          : LedgerText.NO_SETTING.with();
     }
 
     private String temperatures() {
-      return Text.LEDGER_TEMPERATURES.with(
+      return LedgerText.TEMPERATURES.with(
           temperature(opened.temperatures().settingTempC()),
           temperature(opened.temperatures().blockTempC()));
     }
 
     private static String temperature(Double tempC) {
       return tempC == null
-          ? Text.LEDGER_TEMPERATURE_NONE.with()
-          : Text.LEDGER_TEMPERATURE.with(Lengths.plain(tempC));
+          ? LedgerText.TEMPERATURE_NONE.with()
+          : LedgerText.TEMPERATURE.with(Lengths.plain(tempC));
     }
 
     private String gauge() {
-      return Text.LEDGER_GAUGE.with(
+      return LedgerText.GAUGE.with(
           opened.gauge(), opened.gaugeFile(), grouped(opened.opened().gauge()));
     }
   }

@@ -3,7 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.bench.look.Card;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,18 +24,18 @@ final class ReadingPane extends VBox {
   private final FactsGrid budget = new FactsGrid();
   private final Label noBudget = Words.label(null, Styles.MUTED);
   private final ListView<ReadingFacts.SampleWords> samples = new ListView<>();
-  private final Button back = new Button(Text.LEDGER_READING_BACK.with());
+  private final Button back = new Button(LedgerText.READING_BACK.with());
 
   ReadingPane(SessionModel model) {
     getStyleClass().add(Styles.LEDGER_SIDE);
     back.setId("ledger-back");
     back.setMinWidth(USE_PREF_SIZE);
     back.setOnAction(pressed -> model.close());
-    noBudget.setText(Text.LEDGER_READING_NO_BUDGET.with());
+    noBudget.setText(LedgerText.READING_NO_BUDGET.with());
     HBox head = new HBox(back, title);
     head.getStyleClass().add(Styles.LEDGER_HEAD);
-    Card known = new Card(Text.LEDGER_READING_FACTS.with(), facts);
-    Card uncertainty = new Card(Text.LEDGER_READING_BUDGET.with(), budget, noBudget);
+    Card known = new Card(LedgerText.READING_FACTS.with(), facts);
+    Card uncertainty = new Card(LedgerText.READING_BUDGET.with(), budget, noBudget);
     GridPane halves = new GridPane();
     halves.getStyleClass().add(Styles.LEDGER_COLUMNS);
     halves.getColumnConstraints().addAll(half(), half());
@@ -91,10 +91,10 @@ final class ReadingPane extends VBox {
   private Card samples() {
     samples.setId("ledger-samples");
     samples.getStyleClass().add(Styles.LEDGER_LIST);
-    samples.setAccessibleText(Text.LEDGER_READING_SAMPLES.with());
+    samples.setAccessibleText(LedgerText.READING_SAMPLES.with());
     samples.setCellFactory(view -> new SampleCell());
     VBox.setVgrow(samples, Priority.ALWAYS);
-    Card card = new Card(Text.LEDGER_READING_SAMPLES.with(), samples);
+    Card card = new Card(LedgerText.READING_SAMPLES.with(), samples);
     card.getStyleClass().add(Styles.LEDGER_SAMPLES);
     VBox.setVgrow(card, Priority.ALWAYS);
     return card;

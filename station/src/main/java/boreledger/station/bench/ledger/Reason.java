@@ -1,6 +1,6 @@
 package boreledger.station.bench.ledger;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -17,8 +17,8 @@ public final class Reason {
 
   /** Whether both are there; what is missing is told. */
   boolean isGiven() {
-    whyProblem.set(why.get().isBlank() ? Text.LEDGER_NEEDS_WHY.with() : "");
-    whoProblem.set(who.get().isBlank() ? Text.LEDGER_NEEDS_WHO.with() : "");
+    whyProblem.set(why.get().isBlank() ? LedgerText.NEEDS_WHY.with() : "");
+    whoProblem.set(who.get().isBlank() ? LedgerText.NEEDS_WHO.with() : "");
     return whyProblem.get().isEmpty() && whoProblem.get().isEmpty();
   }
 

@@ -1,8 +1,8 @@
 package boreledger.station.bench.ledger;
 
 import boreledger.station.app.OpenedSession;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.EntryBody.Amended;
 import boreledger.station.ledger.EntryBody.SessionOpened;
 import boreledger.station.session.StoredSession.Amendment;
@@ -23,32 +23,32 @@ public record SessionFacts(List<Fact> facts) {
   static SessionFacts of(OpenedSession opened, Moments moments) {
     SessionOpened said = opened.session().opened();
     List<Fact> facts = new ArrayList<>();
-    facts.add(new Fact(Text.LEDGER_ABOUT_NUMBER.with(), Long.toString(opened.session().id())));
+    facts.add(new Fact(LedgerText.ABOUT_NUMBER.with(), Long.toString(opened.session().id())));
     facts.add(
         new Fact(
-            Text.LEDGER_ABOUT_OPENED.with(),
-            Text.LEDGER_ABOUT_AT.with(moments.minute(said.wall()), said.wall().toString())));
+            LedgerText.ABOUT_OPENED.with(),
+            LedgerText.ABOUT_AT.with(moments.minute(said.wall()), said.wall().toString())));
     facts.add(
         new Fact(
-            Text.LEDGER_ABOUT_OPENED_WITH.with(),
+            LedgerText.ABOUT_OPENED_WITH.with(),
             temperatures(said.settingTempC(), said.blockTempC())));
     for (Stint stint : opened.session().stints()) {
       facts.add(
           new Fact(
               stint.fromTS() > 0
-                  ? Text.LEDGER_ABOUT_HOLDS_FROM.with(seconds(stint.fromTS()))
-                  : Text.LEDGER_ABOUT_HOLDS.with(),
+                  ? LedgerText.ABOUT_HOLDS_FROM.with(seconds(stint.fromTS()))
+                  : LedgerText.ABOUT_HOLDS.with(),
               temperatures(stint.settingTempC(), stint.blockTempC())));
     }
     for (Amendment each : opened.session().amendments()) {
       facts.add(
           new Fact(
-              Text.LEDGER_ABOUT_AMENDED.with(Long.toString(each.seq())), amended(each, moments)));
+              LedgerText.ABOUT_AMENDED.with(Long.toString(each.seq())), amended(each, moments)));
     }
     facts.add(
         new Fact(
-            Text.LEDGER_FACT_GAUGE.with(),
-            Text.LEDGER_GAUGE.with(
+            LedgerText.FACT_GAUGE.with(),
+            LedgerText.GAUGE.with(
                 opened.gauge(), opened.gaugeFile(), ReadingFacts.grouped(said.gauge()))));
     return new SessionFacts(facts);
   }
@@ -58,34 +58,34 @@ public record SessionFacts(List<Fact> facts) {
     List<String> changes = new ArrayList<>();
     if (amended.settingTempC() != null) {
       changes.add(
-          Text.LEDGER_ABOUT_SETTING.with(
+          LedgerText.ABOUT_SETTING.with(
               temperature(amendment.before().settingTempC()), temperature(amended.settingTempC())));
     }
     if (amended.blockTempC() != null) {
       changes.add(
-          Text.LEDGER_ABOUT_BLOCK.with(
+          LedgerText.ABOUT_BLOCK.with(
               temperature(amendment.before().blockTempC()), temperature(amended.blockTempC())));
     }
     if (amended.job() != null) {
       changes.add(
-          Text.LEDGER_ABOUT_JOB.with(
+          LedgerText.ABOUT_JOB.with(
               ReadingFacts.grouped(amendment.jobBefore()), ReadingFacts.grouped(amended.job())));
     }
     if (amended.tS() > 0) {
-      changes.add(Text.LEDGER_ABOUT_FROM.with(seconds(amended.tS())));
+      changes.add(LedgerText.ABOUT_FROM.with(seconds(amended.tS())));
     }
-    return Text.LEDGER_ABOUT_BECAUSE.with(
+    return LedgerText.ABOUT_BECAUSE.with(
         String.join("; ", changes), amended.why(), amended.who(), moments.minute(amended.wall()));
   }
 
   private static String temperatures(Double settingTempC, Double blockTempC) {
-    return Text.LEDGER_TEMPERATURES.with(temperature(settingTempC), temperature(blockTempC));
+    return LedgerText.TEMPERATURES.with(temperature(settingTempC), temperature(blockTempC));
   }
 
   private static String temperature(Double tempC) {
     return tempC == null
-        ? Text.LEDGER_TEMPERATURE_NONE.with()
-        : Text.LEDGER_TEMPERATURE.with(Lengths.plain(tempC));
+        ? LedgerText.TEMPERATURE_NONE.with()
+        : LedgerText.TEMPERATURE.with(Lengths.plain(tempC));
   }
 
   private static String seconds(double tS) {

@@ -4,7 +4,7 @@ import boreledger.station.app.SessionLine;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -25,7 +25,7 @@ final class SessionsPane extends VBox {
     list = new ListView<>(model.sessions());
     list.setId("ledger-sessions");
     list.getStyleClass().add(Styles.LEDGER_LIST);
-    list.setAccessibleText(Text.LEDGER_SESSIONS.with());
+    list.setAccessibleText(LedgerText.SESSIONS.with());
     list.setCellFactory(view -> new SessionCell(new SessionWords(model.moments()), session -> ""));
     list.setPlaceholder(none());
     list.getSelectionModel().selectedItemProperty().subscribe(model::choose);
@@ -40,7 +40,7 @@ final class SessionsPane extends VBox {
     VBox.setVgrow(list, Priority.ALWAYS);
     model.sessions().addListener((ListChangeListener<SessionLine>) change -> keepChosen());
     model.session().subscribe(chosen -> keepChosen());
-    Button older = new Button(Text.LEDGER_SESSIONS_MORE.with());
+    Button older = new Button(LedgerText.SESSIONS_MORE.with());
     older.setId("ledger-older");
     older.setMaxWidth(Double.MAX_VALUE);
     older.setOnAction(pressed -> model.findMore());
@@ -54,10 +54,10 @@ final class SessionsPane extends VBox {
   private Field search() {
     TextField search = new TextField();
     search.setId("ledger-search");
-    search.setPromptText(Text.LEDGER_SEARCH_PROMPT.with());
+    search.setPromptText(LedgerText.SEARCH_PROMPT.with());
     search.textProperty().bindBidirectional(model.search());
     search.setOnAction(pressed -> list.requestFocus());
-    return new Field(Text.LEDGER_SEARCH.with(), search);
+    return new Field(LedgerText.SEARCH.with(), search);
   }
 
   private Label none() {
@@ -66,7 +66,7 @@ final class SessionsPane extends VBox {
         .listed()
         .subscribe(
             listed ->
-                none.setText((listed ? Text.LEDGER_SESSIONS_NONE : Text.LEDGER_LOOKING).with()));
+                none.setText((listed ? LedgerText.SESSIONS_NONE : LedgerText.LOOKING).with()));
     return none;
   }
 

@@ -3,6 +3,7 @@ package boreledger.station.bench.ledger;
 import boreledger.station.app.ReportAnswer;
 import boreledger.station.app.ReportFile;
 import boreledger.station.app.ReportRequest;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.report.Paper;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ public final class SheetModel {
     if (running.get()) {
       return;
     } else if (job.get().isEmpty()) {
-      problem.set(Text.LEDGER_SHEET_NEEDS_JOB.with());
+      problem.set(LedgerText.SHEET_NEEDS_JOB.with());
     } else {
       file.path(problem::set).ifPresent(this::write);
     }
@@ -113,7 +114,7 @@ public final class SheetModel {
 
   private void written(ReportAnswer sheet) {
     running.set(false);
-    Text words = sheet.attention() ? Text.LEDGER_SHEET_ATTENTION : Text.LEDGER_SHEET_DONE;
+    Text words = sheet.attention() ? LedgerText.SHEET_ATTENTION : LedgerText.SHEET_DONE;
     done.set(
         words.with(
             sheet.file(), Integer.toString(sheet.pages()), Integer.toString(sheet.cautions())));

@@ -5,7 +5,7 @@ import boreledger.station.bench.look.Choice;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.report.Paper;
 import java.util.EnumMap;
 import java.util.Map;
@@ -16,7 +16,7 @@ import javafx.scene.control.TextField;
 /** The form that writes a build sheet. */
 final class SheetPane extends Card {
   SheetPane(SheetModel model) {
-    super(Text.LEDGER_SHEET_NO_JOB.with());
+    super(LedgerText.SHEET_NO_JOB.with());
     Label title = (Label) getChildren().get(0);
     model
         .job()
@@ -24,29 +24,29 @@ final class SheetPane extends Card {
             job ->
                 title.setText(
                     job.isEmpty()
-                        ? Text.LEDGER_SHEET_NO_JOB.with()
-                        : Text.LEDGER_SHEET_TITLE.with(job)));
+                        ? LedgerText.SHEET_NO_JOB.with()
+                        : LedgerText.SHEET_TITLE.with(job)));
     Label what = Words.label(null, Styles.MUTED);
-    what.setText(Text.LEDGER_SHEET_WHAT.with());
+    what.setText(LedgerText.SHEET_WHAT.with());
     TextField by = new TextField();
     by.setId("ledger-sheet-by");
     by.textProperty().bindBidirectional(model.by());
     Map<Paper, String> papers = new EnumMap<>(Paper.class);
-    papers.put(Paper.A4, Text.LEDGER_SHEET_A4.with());
-    papers.put(Paper.LETTER, Text.LEDGER_SHEET_LETTER.with());
+    papers.put(Paper.A4, LedgerText.SHEET_A4.with());
+    papers.put(Paper.LETTER, LedgerText.SHEET_LETTER.with());
     Label paper = Words.label(null, Styles.FIELD_NAME);
-    paper.setText(Text.LEDGER_SHEET_PAPER.with());
-    Button write = new Button(Text.LEDGER_SHEET_WRITE.with());
+    paper.setText(LedgerText.SHEET_PAPER.with());
+    Button write = new Button(LedgerText.SHEET_WRITE.with());
     write.setId("ledger-sheet-write");
     write.setOnAction(pressed -> model.write());
     write.disableProperty().bind(model.running());
     Label writing = Words.label(null, Styles.MUTED);
-    writing.setText(Text.LEDGER_SHEET_WRITING.with());
+    writing.setText(LedgerText.SHEET_WRITING.with());
     getChildren()
         .addAll(
             what,
             new FilePart("ledger-sheet-file", model.file(), model.replace()),
-            new Field(Text.LEDGER_SHEET_BY.with(), by),
+            new Field(LedgerText.SHEET_BY.with(), by),
             paper,
             new Choice<>(papers, model.paper()),
             write,

@@ -1,7 +1,7 @@
 package boreledger.station.bench.lesson;
 
 import boreledger.station.app.LessonEvent.Arrived;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
@@ -20,7 +20,7 @@ final class HeardLines {
 
   void add(Arrived arrived) {
     String bytes = arrived.hex().replaceAll("(..)(?=.)", "$1 ");
-    String line = Text.LESSON_ARRIVED.with(arrived.text(), bytes);
+    String line = LessonText.ARRIVED.with(arrived.text(), bytes);
     if (arrived.burst() == burst && !lines.isEmpty()) {
       lines.set(lines.size() - 1, line);
     } else {

@@ -6,7 +6,7 @@ import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
@@ -24,7 +24,7 @@ final class HeardPane extends Card {
   private final LessonModel model;
 
   HeardPane(LessonModel model) {
-    super(Text.LESSON_ARRIVES.with());
+    super(LessonText.ARRIVES.with());
     this.model = model;
     Label listening = Words.label("lesson-listening", Styles.MUTED);
     listening.textProperty().bind(model.listening());
@@ -36,7 +36,7 @@ final class HeardPane extends Card {
             Bindings.createStringBinding(
                 () ->
                     model.lines().isEmpty()
-                        ? Text.LESSON_NOTHING_YET.with()
+                        ? LessonText.NOTHING_YET.with()
                         : String.join("\n", model.lines()),
                 model.lines()));
     HBox verdict = new HBox(sign, known);
@@ -53,7 +53,7 @@ final class HeardPane extends Card {
     sign.show(isCertain ? Sign.Kind.TAKEN : Sign.Kind.OPEN);
     known.setText(
         told == null
-            ? Text.LESSON_NOTHING_SHOWN.with()
+            ? LessonText.NOTHING_SHOWN.with()
             : LessonWords.verdict(told, model.source().kind().get()));
     say(readings, told == null ? List.of() : LessonWords.readings(told.learned()));
     say(shown, told == null ? List.of() : List.of(LessonWords.shown(told)));

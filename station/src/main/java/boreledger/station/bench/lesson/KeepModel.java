@@ -4,7 +4,7 @@ import boreledger.drivers.file.FileProblem;
 import boreledger.drivers.profile.Reads;
 import boreledger.station.app.LearnedProfile;
 import boreledger.station.bench.look.Surroundings;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.AccessDeniedException;
@@ -47,9 +47,9 @@ public final class KeepModel {
 
   /** Writes the profile; what is wrong with a field is told at it, and nothing is written then. */
   public void write() {
-    nameProblem.set(name.get().isBlank() ? Text.LESSON_NAME_MISSING.with() : "");
-    maxErrorProblem.set(isError() ? "" : Text.LESSON_MAX_ERROR_BAD.with(maxError.get().strip()));
-    fileProblem.set(file.get().isBlank() ? Text.LESSON_FILE_MISSING.with() : "");
+    nameProblem.set(name.get().isBlank() ? LessonText.NAME_MISSING.with() : "");
+    maxErrorProblem.set(isError() ? "" : LessonText.MAX_ERROR_BAD.with(maxError.get().strip()));
+    fileProblem.set(file.get().isBlank() ? LessonText.FILE_MISSING.with() : "");
     boolean isFine =
         nameProblem.get().isEmpty()
             && maxErrorProblem.get().isEmpty()
@@ -120,15 +120,15 @@ public final class KeepModel {
       whole.write(path);
       around.screen().execute(() -> written.accept(path));
     } catch (FileAlreadyExistsException e) {
-      tell(Text.LESSON_FILE_THERE.with(target));
+      tell(LessonText.FILE_THERE.with(target));
     } catch (NoSuchFileException e) {
-      tell(Text.LESSON_FILE_NO_FOLDER.with(target));
+      tell(LessonText.FILE_NO_FOLDER.with(target));
     } catch (AccessDeniedException e) {
-      tell(Text.LESSON_FILE_DENIED.with(target));
+      tell(LessonText.FILE_DENIED.with(target));
     } catch (InvalidPathException e) {
-      tell(Text.LESSON_NO_FILE.with(target));
+      tell(LessonText.NO_FILE.with(target));
     } catch (IOException | FileProblem e) {
-      tell(Text.LESSON_FILE_FAILED.with(String.valueOf(e.getMessage())));
+      tell(LessonText.FILE_FAILED.with(String.valueOf(e.getMessage())));
     }
   }
 

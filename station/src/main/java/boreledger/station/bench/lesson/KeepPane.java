@@ -8,6 +8,8 @@ import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.LessonText;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -34,19 +36,19 @@ final class KeepPane extends Card {
   private final TextField name;
 
   KeepPane(LessonModel model, FileAsking files, Supplier<Path> folder) {
-    super(Text.LESSON_KEEP.with());
+    super(LessonText.KEEP.with());
     this.keep = model.keep();
     this.files = files;
     this.folder = folder;
     name = text("lesson-name", keep.name());
-    Button write = new Button(Text.LESSON_WRITE.with());
+    Button write = new Button(LessonText.WRITE.with());
     write.setId("lesson-write");
     write.setOnAction(pressed -> keep.write());
     FlowPane buttons = new FlowPane(write);
     buttons.getStyleClass().add(Styles.CHOICES);
     getChildren()
         .addAll(
-            field(Text.LESSON_NAME, name, "lesson-name-problem", keep.nameProblem()),
+            field(LessonText.NAME, name, "lesson-name-problem", keep.nameProblem()),
             reads(),
             maxError(),
             file(),
@@ -77,10 +79,10 @@ final class KeepPane extends Card {
 
   private Node reads() {
     Map<Reads, String> words = new LinkedHashMap<>();
-    words.put(Reads.DEVIATION, Text.LESSON_READS_DEVIATION.with());
-    words.put(Reads.SIZE, Text.LESSON_READS_SIZE.with());
+    words.put(Reads.DEVIATION, LessonText.READS_DEVIATION.with());
+    words.put(Reads.SIZE, LessonText.READS_SIZE.with());
     Label label = Words.label(null, Styles.FIELD_NAME);
-    label.setText(Text.LESSON_READS.with());
+    label.setText(LessonText.READS.with());
     VBox field = new VBox(label, new Choice<>(words, keep.reads()));
     field.getStyleClass().add(Styles.FIELD);
     return field;
@@ -88,18 +90,18 @@ final class KeepPane extends Card {
 
   private Node maxError() {
     TextField error = text("lesson-max-error", keep.maxError());
-    error.setPromptText(Text.LESSON_MAX_ERROR_PROMPT.with());
-    return field(Text.LESSON_MAX_ERROR, error, "lesson-max-error-problem", keep.maxErrorProblem());
+    error.setPromptText(LessonText.MAX_ERROR_PROMPT.with());
+    return field(LessonText.MAX_ERROR, error, "lesson-max-error-problem", keep.maxErrorProblem());
   }
 
   private Node file() {
     VBox field =
         field(
-            Text.LESSON_FILE,
+            LessonText.FILE,
             text("lesson-file", keep.file()),
             "lesson-file-problem",
             keep.fileProblem());
-    Hyperlink choose = new Hyperlink(Text.LESSON_FILE_CHOOSE.with());
+    Hyperlink choose = new Hyperlink(LessonText.FILE_CHOOSE.with());
     choose.setId("lesson-file-choose");
     choose.getStyleClass().add(Styles.RECENT);
     choose.setOnAction(
@@ -113,10 +115,10 @@ final class KeepPane extends Card {
 
   private FileAsking.Wish wish() {
     return new FileAsking.Wish(
-        Text.LESSON_FILE_CHOOSE.with(),
+        LessonText.FILE_CHOOSE.with(),
         folder.get(),
         offered().getFileName().toString(),
-        Text.START_PROFILE_FILES.with(),
+        StartText.PROFILE_FILES.with(),
         ENDING);
   }
 

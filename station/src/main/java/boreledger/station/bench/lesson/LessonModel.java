@@ -5,7 +5,7 @@ import boreledger.drivers.learn.ShownValue;
 import boreledger.station.app.GaugeLesson;
 import boreledger.station.app.LessonEvent;
 import boreledger.station.bench.look.Surroundings;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +94,7 @@ public final class LessonModel {
   /** The gauge shows what is typed. */
   public void show() {
     Optional<ShownValue> value = GaugeLesson.value(typed.get());
-    typedProblem.set(value.isPresent() ? "" : Text.LESSON_SHOWN_BAD.with(typed.get().strip()));
+    typedProblem.set(value.isPresent() ? "" : LessonText.SHOWN_BAD.with(typed.get().strip()));
     typedNote.set("");
     value.ifPresent(shown -> wish(each -> each.shows(shown)));
   }
@@ -198,9 +198,9 @@ public final class LessonModel {
     } else if (event instanceof LessonEvent.Listening now) {
       listening.set(LessonWords.listening(now));
     } else if (event instanceof LessonEvent.AwaitsPress awaits) {
-      typedNote.set(Text.LESSON_AWAITS.with(LessonWords.value(awaits.shown())));
+      typedNote.set(LessonText.AWAITS.with(LessonWords.value(awaits.shown())));
     } else if (event instanceof LessonEvent.NeverPauses) {
-      typedProblem.set(Text.LESSON_NEVER_PAUSES.with());
+      typedProblem.set(LessonText.NEVER_PAUSES.with());
     } else if (event instanceof LessonEvent.Broke broke) {
       stop();
       sourceProblem.set(broke.why());

@@ -3,7 +3,7 @@ package boreledger.station.bench.lesson;
 import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -58,7 +58,7 @@ public final class LessonPane extends VBox {
     scroll.setFocusTraversable(false);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(Words.fixed(Text.LESSON_TITLE.with(), Styles.ROOM_TITLE), scroll, foot());
+    getChildren().addAll(Words.fixed(LessonText.TITLE.with(), Styles.ROOM_TITLE), scroll, foot());
     addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
 
@@ -69,10 +69,10 @@ public final class LessonPane extends VBox {
 
   private Node foot() {
     Label intro = Words.label("lesson-intro", Styles.MUTED);
-    intro.setText(Text.LESSON_INTRO.with());
+    intro.setText(LessonText.INTRO.with());
     intro.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(intro, Priority.ALWAYS);
-    Button leave = new Button(Text.LESSON_LEAVE.with());
+    Button leave = new Button(LessonText.LEAVE.with());
     leave.setId("lesson-leave");
     leave.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     leave.setOnAction(pressed -> leave());

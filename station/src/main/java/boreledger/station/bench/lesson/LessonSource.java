@@ -3,7 +3,7 @@ package boreledger.station.bench.lesson;
 import boreledger.station.app.GaugeLesson;
 import boreledger.station.app.LessonEvent;
 import boreledger.station.app.UsageProblem;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.LessonText;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -64,10 +64,10 @@ public final class LessonSource {
   /** What is still to be chosen, in words; empty when nothing is. */
   Optional<String> missing() {
     if (isPort()) {
-      return port.get().isBlank() ? Optional.of(Text.LESSON_NEEDS_PORT.with()) : Optional.empty();
+      return port.get().isBlank() ? Optional.of(LessonText.NEEDS_PORT.with()) : Optional.empty();
     }
     return recording.get().isBlank()
-        ? Optional.of(Text.LESSON_NEEDS_RECORDING.with())
+        ? Optional.of(LessonText.NEEDS_RECORDING.with())
         : Optional.empty();
   }
 
@@ -85,7 +85,7 @@ public final class LessonSource {
     try {
       return Path.of(file);
     } catch (InvalidPathException e) {
-      throw new UsageProblem(Text.LESSON_NO_FILE.with(file));
+      throw new UsageProblem(LessonText.NO_FILE.with(file));
     }
   }
 }

@@ -7,6 +7,7 @@ import boreledger.drivers.learn.Open;
 import boreledger.drivers.learn.ShownValue;
 import boreledger.drivers.profile.LineSettings;
 import boreledger.station.app.LessonEvent;
+import boreledger.station.bench.words.LessonText;
 import boreledger.station.bench.words.Text;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +19,9 @@ final class LessonWords {
   private static final int MOST_READINGS = 4;
   private static final Map<Open, Text> OPEN =
       Map.of(
-          Open.SIGN, Text.LESSON_OPEN_SIGN,
-          Open.INCH, Text.LESSON_OPEN_INCH,
-          Open.SIZES, Text.LESSON_OPEN_SIZES);
+          Open.SIGN, LessonText.OPEN_SIGN,
+          Open.INCH, LessonText.OPEN_INCH,
+          Open.SIZES, LessonText.OPEN_SIZES);
 
   private LessonWords() {}
 
@@ -41,34 +42,34 @@ final class LessonWords {
     LineSettings settings = now.settings();
     Text parity =
         switch (settings.parity()) {
-          case EVEN -> Text.LESSON_PARITY_EVEN;
-          case ODD -> Text.LESSON_PARITY_ODD;
-          default -> Text.LESSON_PARITY_NONE;
+          case EVEN -> LessonText.PARITY_EVEN;
+          case ODD -> LessonText.PARITY_ODD;
+          default -> LessonText.PARITY_NONE;
         };
     String at =
-        Text.LESSON_LISTENING.with(
+        LessonText.LISTENING.with(
             Integer.toString(settings.baud()),
             Integer.toString(settings.dataBits()),
             parity.with());
     return switch (now.because()) {
       case FIRST -> at;
-      case SILENT -> Text.LESSON_SILENT.with(at);
-      case UNREADABLE -> Text.LESSON_UNREADABLE.with(at);
+      case SILENT -> LessonText.SILENT.with(at);
+      case UNREADABLE -> LessonText.UNREADABLE.with(at);
     };
   }
 
   /** What to do now; empty when nothing more is needed. */
   static String ask(Learned learned, LessonSource.Kind source) {
     if (learned.certain()) {
-      return Text.LESSON_CERTAIN.with();
+      return LessonText.CERTAIN.with();
     }
     if (source == LessonSource.Kind.RECORDING) {
-      return Text.LESSON_ASK_RECORDING.with();
+      return LessonText.ASK_RECORDING.with();
     }
     NextValue next = learned.next();
     return next.settles() == Open.INCH
-        ? Text.LESSON_ASK_INCH.with()
-        : Text.LESSON_ASK.with(next.mm().toPlainString());
+        ? LessonText.ASK_INCH.with()
+        : LessonText.ASK.with(next.mm().toPlainString());
   }
 
   /** Whether it is certain, and what is not. */
@@ -76,20 +77,20 @@ final class LessonWords {
     Learned learned = told.learned();
     int readings = learned.candidates().size();
     if (learned.certain()) {
-      return Text.LESSON_WHY_CERTAIN.with();
+      return LessonText.WHY_CERTAIN.with();
     } else if (readings == 0 && source == LessonSource.Kind.RECORDING) {
-      return Text.LESSON_NOT_ALL_NAMED.with();
+      return LessonText.NOT_ALL_NAMED.with();
     } else if (told.shown().isEmpty()) {
-      return Text.LESSON_NOTHING_SHOWN.with();
+      return LessonText.NOTHING_SHOWN.with();
     } else if (told.shown().size() == 1 && readings == 0) {
-      return Text.LESSON_ONE_VALUE.with();
+      return LessonText.ONE_VALUE.with();
     } else if (readings == 0) {
-      return Text.LESSON_NO_READING.with();
+      return LessonText.NO_READING.with();
     }
     String fits =
         readings == 1
-            ? Text.LESSON_ONE_READING.with()
-            : Text.LESSON_READINGS.with(Integer.toString(readings));
+            ? LessonText.ONE_READING.with()
+            : LessonText.READINGS.with(Integer.toString(readings));
     String open =
         learned.open().stream()
             .sorted()
@@ -106,12 +107,12 @@ final class LessonWords {
     int more = learned.candidates().size() - readings.size();
     return more <= 0
         ? readings
-        : Stream.concat(readings.stream(), Stream.of(Text.LESSON_MORE.with(Integer.toString(more))))
+        : Stream.concat(readings.stream(), Stream.of(LessonText.MORE.with(Integer.toString(more))))
             .toList();
   }
 
   static String shown(LessonEvent.Told told) {
     String values = told.shown().stream().map(LessonWords::value).collect(Collectors.joining(", "));
-    return values.isEmpty() ? "" : Text.LESSON_SO_FAR.with(values);
+    return values.isEmpty() ? "" : LessonText.SO_FAR.with(values);
   }
 }

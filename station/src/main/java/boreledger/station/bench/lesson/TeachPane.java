@@ -9,6 +9,7 @@ import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.LessonText;
 import boreledger.station.bench.words.Text;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -34,9 +35,9 @@ final class TeachPane extends Card {
   private final Label ask = Words.label("lesson-ask", Styles.JOB_NAME);
 
   TeachPane(LessonModel model, Node ports, FileAsking files, Supplier<Path> folder) {
-    super(Text.LESSON_TEACH.with());
+    super(LessonText.TEACH.with());
     this.model = model;
-    begin = button("lesson-begin", Text.LESSON_BEGIN, model::begin);
+    begin = button("lesson-begin", LessonText.BEGIN, model::begin);
     VBox value = new VBox(ask, valueField(), buttons());
     value.getStyleClass().add(Styles.FIELDS);
     getChildren().addAll(source(ports, files, folder), value);
@@ -58,8 +59,8 @@ final class TeachPane extends Card {
 
   private Node source(Node ports, FileAsking files, Supplier<Path> folder) {
     Map<Kind, String> words = new LinkedHashMap<>();
-    words.put(Kind.PORT, Text.LESSON_SOURCE_PORT.with());
-    words.put(Kind.RECORDING, Text.LESSON_SOURCE_RECORDING.with());
+    words.put(Kind.PORT, LessonText.SOURCE_PORT.with());
+    words.put(Kind.RECORDING, LessonText.SOURCE_RECORDING.with());
     Node recording = recording(files, folder);
     ObservableValue<Boolean> isPort = model.source().kind().map(Kind.PORT::equals);
     Presence.when(isPort, ports);
@@ -77,16 +78,16 @@ final class TeachPane extends Card {
     TextField file = new TextField();
     file.setId("lesson-recording");
     file.textProperty().bindBidirectional(model.source().recording());
-    Field field = new Field(Text.LESSON_RECORDING.with(), file);
-    Hyperlink choose = new Hyperlink(Text.LESSON_RECORDING_CHOOSE.with());
+    Field field = new Field(LessonText.RECORDING.with(), file);
+    Hyperlink choose = new Hyperlink(LessonText.RECORDING_CHOOSE.with());
     choose.setId("lesson-recording-choose");
     choose.getStyleClass().add(Styles.RECENT);
     FileAsking.Wish wish =
         new FileAsking.Wish(
-            Text.LESSON_RECORDING_CHOOSE.with(),
+            LessonText.RECORDING_CHOOSE.with(),
             folder.get(),
             "",
-            Text.LESSON_RECORDINGS.with(),
+            LessonText.RECORDINGS.with(),
             ".capture.jsonl");
     choose.setOnAction(
         pressed ->
@@ -99,7 +100,7 @@ final class TeachPane extends Card {
 
   private Node valueField() {
     typed.setId("lesson-typed");
-    typed.setPromptText(Text.LESSON_SHOWN_PROMPT.with());
+    typed.setPromptText(LessonText.SHOWN_PROMPT.with());
     typed.textProperty().bindBidirectional(model.typed());
     typed.addEventHandler(
         KeyEvent.KEY_PRESSED,
@@ -109,7 +110,7 @@ final class TeachPane extends Card {
             model.show();
           }
         });
-    Field field = new Field(Text.LESSON_SHOWN.with(), typed);
+    Field field = new Field(LessonText.SHOWN.with(), typed);
     Label note = Words.label("lesson-typed-note");
     note.textProperty().bind(model.typedNote());
     Presence.when(model.typedNote().map(words -> !words.isEmpty()), note);
@@ -119,15 +120,15 @@ final class TeachPane extends Card {
   }
 
   private Node buttons() {
-    Button show = button("lesson-show", Text.LESSON_SHOW, model::show);
-    Button back = button("lesson-back", Text.LESSON_TAKE_BACK, model::takeBack);
+    Button show = button("lesson-show", LessonText.SHOW, model::show);
+    Button back = button("lesson-back", LessonText.TAKE_BACK, model::takeBack);
     back.disableProperty().bind(model.told().map(told -> told.shown().isEmpty()).orElse(true));
     Presence.when(model.keep().profile().isNull().asObject(), show);
     FlowPane buttons = new FlowPane(show, back);
-    Button next = button("lesson-next", Text.LESSON_NEXT_SETTING, model::tryNext);
+    Button next = button("lesson-next", LessonText.NEXT_SETTING, model::tryNext);
     BooleanBinding isPort = model.source().kind().isEqualTo(Kind.PORT);
     Presence.when(isPort.and(model.keep().profile().isNull()).asObject(), next);
-    buttons.getChildren().addAll(next, button("lesson-stop", Text.LESSON_STOP, model::stop));
+    buttons.getChildren().addAll(next, button("lesson-stop", LessonText.STOP, model::stop));
     buttons.getStyleClass().add(Styles.CHOICES);
     return buttons;
   }

@@ -1,7 +1,6 @@
 package boreledger.station.bench.look;
 
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import boreledger.station.job.DisplayUnit;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -13,7 +12,7 @@ public final class Appearance {
   private final ObjectProperty<Light> light = new SimpleObjectProperty<>(Light.DARK);
   private final ObjectProperty<DisplayUnit> unit = new SimpleObjectProperty<>();
   private final BooleanProperty full = new SimpleBooleanProperty(false);
-  private final ObjectProperty<Language> language = new SimpleObjectProperty<>(Text.language());
+  private final ObjectProperty<Language> language = new SimpleObjectProperty<>(Language.spoken());
 
   /** Dark, in the job's unit, in a window, in the language spoken. */
   public Appearance() {}

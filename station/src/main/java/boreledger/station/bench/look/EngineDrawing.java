@@ -1,6 +1,8 @@
 package boreledger.station.bench.look;
 
+import boreledger.station.bench.words.StartText;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import boreledger.station.job.Engine.Arrangement;
 import java.util.Map;
 import javafx.geometry.Pos;
@@ -14,9 +16,9 @@ import javafx.scene.transform.Rotate;
 public final class EngineDrawing extends Drawing {
   private static final Map<Arrangement, Text> WORDS =
       Map.of(
-          Arrangement.INLINE, Text.START_INLINE,
-          Arrangement.VEE, Text.START_VEE,
-          Arrangement.FLAT, Text.START_FLAT);
+          Arrangement.INLINE, StartText.INLINE,
+          Arrangement.VEE, StartText.VEE,
+          Arrangement.FLAT, StartText.FLAT);
   private static final Map<Arrangement, double[]> BANKS_DEG =
       Map.of(
           Arrangement.INLINE, new double[] {0},
@@ -46,8 +48,9 @@ public final class EngineDrawing extends Drawing {
     cylinders = newCylinders;
     setAccessibleText(
         isKnown()
-            ? Text.ENGINE_SPOKEN.with(Integer.toString(cylinders), WORDS.get(arrangement).with())
-            : Text.ENGINE_UNKNOWN.with());
+            ? WindowText.ENGINE_SPOKEN.with(
+                Integer.toString(cylinders), WORDS.get(arrangement).with())
+            : WindowText.ENGINE_UNKNOWN.with());
     redraw();
   }
 

@@ -1,6 +1,6 @@
 package boreledger.station.bench.look;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Group;
@@ -18,7 +18,7 @@ public final class Rail extends VBox {
   /** A rail; the shown room can be changed by it and from outside. */
   public Rail(List<Room> rooms, ObjectProperty<Room> shown, List<? extends Node> switches) {
     getStyleClass().add(Styles.RAIL);
-    Label name = Words.fixed(Text.PROGRAM.with(), Styles.RAIL_NAME);
+    Label name = Words.fixed(WindowText.PROGRAM.with(), Styles.RAIL_NAME);
     name.setId("program");
     name.setRotate(UPWARDS_DEG);
     getChildren().addAll(new Sign(Sign.Kind.PROGRAM), new Group(name));
@@ -32,7 +32,7 @@ public final class Rail extends VBox {
   }
 
   private static Node button(Room room, int place, ObjectProperty<Room> shown) {
-    Button button = new Button(Text.ROOM_KEY.with(room.name(), Integer.toString(place)));
+    Button button = new Button(WindowText.ROOM_KEY.with(room.name(), Integer.toString(place)));
     button.setId("room-" + room.id());
     button.setMaxWidth(Double.MAX_VALUE);
     button.setOnAction(pressed -> shown.set(room));
@@ -40,7 +40,7 @@ public final class Rail extends VBox {
         now -> {
           boolean here = now == room;
           button.getStyleClass().setAll(here ? Styles.RAIL_ROOM_SHOWN : Styles.RAIL_ROOM);
-          button.setAccessibleText(here ? Text.ROOM_SHOWN.with(room.name()) : room.name());
+          button.setAccessibleText(here ? WindowText.ROOM_SHOWN.with(room.name()) : room.name());
         });
     return button;
   }

@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.Locale;
 
 /** How long ago something was, in words. */
@@ -14,8 +14,8 @@ final class Age {
 
   static String words(double ageS) {
     if (ageS < LONGEST_IN_SECONDS_S) {
-      return Text.AGE_SECONDS.with(String.format(Locale.ROOT, "%d", (long) ageS));
+      return BenchText.AGE_SECONDS.with(String.format(Locale.ROOT, "%d", (long) ageS));
     }
-    return Text.AGE_MINUTES.with(String.format(Locale.ROOT, "%d", (long) (ageS / 60)));
+    return BenchText.AGE_MINUTES.with(String.format(Locale.ROOT, "%d", (long) (ageS / 60)));
   }
 }

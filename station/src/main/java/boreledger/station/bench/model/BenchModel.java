@@ -1,7 +1,8 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Told;
+import boreledger.station.bench.words.WindowText;
 import boreledger.station.gauging.Ending;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.job.DisplayUnit;
@@ -296,7 +297,8 @@ public final class BenchModel {
     ear.taken();
     ear.say(
         Spoken.after(
-            sitting, shown.saying.get().cautions().stream().map(Text.CAUTION::with).toList()));
+            sitting,
+            shown.saying.get().cautions().stream().map(WindowText.CAUTION::with).toList()));
   }
 
   /** A reading that was there already counts no more, or again. */
@@ -324,7 +326,7 @@ public final class BenchModel {
       shown.saying.set(Saying.failed(fault));
       return;
     }
-    sitting = sitting.withoutResults(Text.SAID_RESULTS_FAILED.with(fault));
+    sitting = sitting.withoutResults(BenchText.SAID_RESULTS_FAILED.with(fault));
     shown.saying.set(shown.saying.get().cautioned(sitting.resultsFault()));
     showSitting();
   }

@@ -1,7 +1,7 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.GaugingEvent;
 import boreledger.station.gauging.GaugingEvent.Progress;
@@ -42,7 +42,7 @@ record BesideLine(
     } else if (event instanceof GaugingEvent.Noticed noticed) {
       return troubled(Told.recorded(noticed.what()));
     } else if (event instanceof GaugingEvent.LineGone gone) {
-      return troubled(Text.NOTICE_LINE_GONE.with(Told.recorded(gone.why())));
+      return troubled(BenchText.NOTICE_LINE_GONE.with(Told.recorded(gone.why())));
     } else if (event instanceof GaugingEvent.LineBack) {
       return troubled("");
     }
@@ -52,7 +52,7 @@ record BesideLine(
   /** The line in words. */
   String words(DisplayUnit wanted) {
     String told = told(wanted);
-    return trouble.isEmpty() ? told : Text.BESIDE_TROUBLE.with(told, trouble);
+    return trouble.isEmpty() ? told : BenchText.BESIDE_TROUBLE.with(told, trouble);
   }
 
   /** Asks about a held value of it. */
@@ -63,14 +63,14 @@ record BesideLine(
   private String told(DisplayUnit wanted) {
     if (start == null) {
       return shownMm == null
-          ? Text.BESIDE_NOTHING.with(name)
-          : Text.BESIDE_SHOWS.with(name, lengths(wanted).size(shownMm));
+          ? BenchText.BESIDE_NOTHING.with(name)
+          : BenchText.BESIDE_SHOWS.with(name, lengths(wanted).size(shownMm));
     }
     String done = Integer.toString(progress.done());
     String planned = Integer.toString(progress.planned());
     return lastMm == null
-        ? Text.BESIDE_COUNT.with(title(), done, planned)
-        : Text.BESIDE_LAST.with(title(), done, planned, value(lengths(wanted)));
+        ? BenchText.BESIDE_COUNT.with(title(), done, planned)
+        : BenchText.BESIDE_LAST.with(title(), done, planned, value(lengths(wanted)));
   }
 
   private String title() {
@@ -98,11 +98,12 @@ record BesideLine(
     } else if (outcome instanceof Outcome.Restored restored) {
       return new BesideLine(name, start, progress, restored.valueMm(), shownMm, "");
     } else if (outcome instanceof Outcome.TakenBack) {
-      return new BesideLine(name, start, progress, null, shownMm, Text.BESIDE_TAKEN_BACK.with());
+      return new BesideLine(
+          name, start, progress, null, shownMm, BenchText.BESIDE_TAKEN_BACK.with());
     } else if (outcome instanceof Outcome.Refused refused) {
-      return troubled(Text.SAID_NOT_TAKEN.with(Told.recorded(refused.why())));
+      return troubled(BenchText.SAID_NOT_TAKEN.with(Told.recorded(refused.why())));
     }
-    return troubled(Text.SAID_NOT_TAKEN.with(Told.recorded(((Outcome.Held) outcome).why())));
+    return troubled(BenchText.SAID_NOT_TAKEN.with(Told.recorded(((Outcome.Held) outcome).why())));
   }
 
   private BesideLine at(Progress now) {

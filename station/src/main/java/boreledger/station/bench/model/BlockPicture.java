@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.job.Engine.Arrangement;
 import boreledger.station.plan.Position;
 import java.util.List;
@@ -34,7 +34,7 @@ public record BlockPicture(
   }
 
   static BlockPicture none() {
-    String spoken = Text.BLOCK_ACCESSIBLE_NONE.with();
+    String spoken = BenchText.BLOCK_ACCESSIBLE_NONE.with();
     return new BlockPicture(Arrangement.INLINE, List.of(), null, "", spoken);
   }
 
@@ -49,7 +49,7 @@ public record BlockPicture(
         arrangement,
         bores,
         axisDeg(sitting, next),
-        arrangement == Arrangement.INLINE ? "" : Text.BLOCK_BANKS.with(),
+        arrangement == Arrangement.INLINE ? "" : BenchText.BLOCK_BANKS.with(),
         spoken(sitting, next));
   }
 
@@ -84,7 +84,7 @@ public record BlockPicture(
 
   private static String spoken(Sitting sitting, Position next) {
     return next == null
-        ? Text.BLOCK_ACCESSIBLE_NONE.with()
-        : Text.BLOCK_ACCESSIBLE.with(Place.brief(sitting.lengths(), next));
+        ? BenchText.BLOCK_ACCESSIBLE_NONE.with()
+        : BenchText.BLOCK_ACCESSIBLE.with(Place.brief(sitting.lengths(), next));
   }
 }

@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.results.CheckResult;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.wording.LengthFormat;
@@ -21,13 +21,13 @@ public final class BoreVerdicts {
   /** A cylinder's verdict. */
   public Verdict verdict(CylinderResults cylinder) {
     List<CheckResult> checks = cylinder.bore().checks();
-    String title = Text.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
+    String title = BenchText.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
     boolean unread =
         cylinder.bore().positions().stream().allMatch(each -> each.diameterMm() == null);
     if (unread) {
-      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_OPEN.with(), "");
+      return new Verdict(Verdict.Kind.OPEN, title, BenchText.VERDICT_OPEN.with(), "");
     } else if (checks.isEmpty()) {
-      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_NO_LIMITS.with(), "");
+      return new Verdict(Verdict.Kind.OPEN, title, BenchText.VERDICT_NO_LIMITS.with(), "");
     }
     return verdict(title, checks);
   }
@@ -36,15 +36,15 @@ public final class BoreVerdicts {
     List<CheckResult> beyond = in(Verdict.Kind.BEYOND, checks);
     List<CheckResult> undecided = in(Verdict.Kind.LOOK, checks);
     if (!beyond.isEmpty()) {
-      String words = Text.VERDICT_BEYOND.with(names(beyond));
+      String words = BenchText.VERDICT_BEYOND.with(names(beyond));
       return new Verdict(Verdict.Kind.BEYOND, title, words, limits(beyond));
     } else if (!undecided.isEmpty()) {
-      String words = Text.VERDICT_UNDECIDED.with(names(undecided));
+      String words = BenchText.VERDICT_UNDECIDED.with(names(undecided));
       return new Verdict(Verdict.Kind.LOOK, title, words, limits(undecided));
     } else if (checks.stream().anyMatch(each -> each.state() == null)) {
-      return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_OPEN.with(), "");
+      return new Verdict(Verdict.Kind.OPEN, title, BenchText.VERDICT_OPEN.with(), "");
     }
-    return new Verdict(Verdict.Kind.KEPT, title, Text.VERDICT_KEPT.with(), values(checks));
+    return new Verdict(Verdict.Kind.KEPT, title, BenchText.VERDICT_KEPT.with(), values(checks));
   }
 
   private String limits(List<CheckResult> checks) {
@@ -53,7 +53,7 @@ public final class BoreVerdicts {
 
   private String limit(CheckResult check) {
     int decimals = lengths.decimals(check.expandedUncertaintyMm());
-    return Text.VERDICT_LIMIT.with(
+    return BenchText.VERDICT_LIMIT.with(
         new CheckWords(check).name(),
         lengths.number(check.valueMm(), decimals),
         lengths.length(check.expandedUncertaintyMm(), decimals),
@@ -67,7 +67,7 @@ public final class BoreVerdicts {
       int decimals = lengths.decimals(check.expandedUncertaintyMm());
       String value = lengths.number(check.valueMm(), decimals);
       byValue.putIfAbsent(
-          check.valueMm(), Text.VERDICT_VALUE.with(new CheckWords(check).name(), value));
+          check.valueMm(), BenchText.VERDICT_VALUE.with(new CheckWords(check).name(), value));
     }
     return String.join(", ", byValue.values()) + " " + lengths.symbol();
   }

@@ -1,5 +1,7 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.BenchText;
+import boreledger.station.bench.words.BoresText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.results.CheckResult;
 import java.util.Map;
@@ -8,13 +10,13 @@ import java.util.Map;
 public record CheckWords(CheckResult check) {
   private static final Map<String, Text> NAMES =
       Map.of(
-          "taper", Text.CHECK_TAPER,
-          "out-of-round", Text.CHECK_OUT_OF_ROUND,
-          "bore-min", Text.CHECK_BORE_MIN,
-          "bore-max", Text.CHECK_BORE_MAX,
-          "wear-limit", Text.CHECK_WEAR_LIMIT,
-          "clearance-min", Text.BORES_CLEARANCE_MIN,
-          "clearance-max", Text.BORES_CLEARANCE_MAX);
+          "taper", BenchText.CHECK_TAPER,
+          "out-of-round", BenchText.CHECK_OUT_OF_ROUND,
+          "bore-min", BenchText.CHECK_BORE_MIN,
+          "bore-max", BenchText.CHECK_BORE_MAX,
+          "wear-limit", BenchText.CHECK_WEAR_LIMIT,
+          "clearance-min", BoresText.CLEARANCE_MIN,
+          "clearance-max", BoresText.CLEARANCE_MAX);
 
   /** What is checked, such as {@code taper}. */
   public String name() {
@@ -25,10 +27,10 @@ public record CheckWords(CheckResult check) {
   public String state() {
     Text state =
         switch (kind()) {
-          case KEPT -> Text.BORES_STATE_WITHIN;
-          case BEYOND -> Text.BORES_STATE_BEYOND;
-          case LOOK -> Text.BORES_STATE_UNDECIDED;
-          case OPEN -> Text.BORES_STATE_OPEN;
+          case KEPT -> BoresText.STATE_WITHIN;
+          case BEYOND -> BoresText.STATE_BEYOND;
+          case LOOK -> BoresText.STATE_UNDECIDED;
+          case OPEN -> BoresText.STATE_OPEN;
         };
     return state.with();
   }

@@ -1,7 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import boreledger.station.results.JobResults;
@@ -36,7 +36,7 @@ public record Closing(
     return new Closing(
         ending,
         title(ending),
-        why.isEmpty() ? detail : Text.OVER_BECAUSE.with(why, detail),
+        why.isEmpty() ? detail : BenchText.OVER_BECAUSE.with(why, detail),
         verdicts(sitting),
         allCautions(sitting));
   }
@@ -49,24 +49,24 @@ public record Closing(
 
   private static String title(Ending ending) {
     return switch (ending) {
-      case PLAN_DONE -> Text.OVER_PLAN_DONE.with();
-      case LINE_ENDED -> Text.OVER_LINE_ENDED.with();
-      case LINE_BROKE -> Text.OVER_LINE_BROKE.with();
-      case STOPPED -> Text.OVER_STOPPED.with();
-      case LEDGER_FAILED -> Text.OVER_LEDGER_FAILED.with();
+      case PLAN_DONE -> BenchText.OVER_PLAN_DONE.with();
+      case LINE_ENDED -> BenchText.OVER_LINE_ENDED.with();
+      case LINE_BROKE -> BenchText.OVER_LINE_BROKE.with();
+      case STOPPED -> BenchText.OVER_STOPPED.with();
+      case LEDGER_FAILED -> BenchText.OVER_LEDGER_FAILED.with();
     };
   }
 
   private static String detail(Sitting sitting, Ending ending) {
     if (sitting.next().isEmpty()) {
-      return Text.OVER_PLAN_DONE_DETAIL.with();
+      return BenchText.OVER_PLAN_DONE_DETAIL.with();
     }
     String place = Place.brief(sitting.lengths(), sitting.next().get());
     return switch (ending) {
-      case PLAN_DONE, LINE_ENDED -> Text.OVER_LINE_ENDED_DETAIL.with(place);
-      case LINE_BROKE -> Text.OVER_LINE_BROKE_DETAIL.with(place);
-      case STOPPED -> Text.OVER_STOPPED_DETAIL.with(place);
-      case LEDGER_FAILED -> Text.OVER_LEDGER_FAILED_DETAIL.with(place);
+      case PLAN_DONE, LINE_ENDED -> BenchText.OVER_LINE_ENDED_DETAIL.with(place);
+      case LINE_BROKE -> BenchText.OVER_LINE_BROKE_DETAIL.with(place);
+      case STOPPED -> BenchText.OVER_STOPPED_DETAIL.with(place);
+      case LEDGER_FAILED -> BenchText.OVER_LEDGER_FAILED_DETAIL.with(place);
     };
   }
 
@@ -90,7 +90,7 @@ public record Closing(
     Wording wording = Told.with(sitting.lengths().format());
     List<String> cautions = new ArrayList<>(wording.each(results.cautions()));
     for (JobResults.CylinderResults each : results.cylinders()) {
-      String cylinder = Text.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
+      String cylinder = BenchText.VERDICT_CYLINDER.with(Integer.toString(each.cylinder()));
       each.rings().stream()
           .flatMap(ring -> ring.cautions().stream())
           .forEach(caution -> cautions.add(cylinder + ": " + wording.of(caution)));

@@ -1,19 +1,20 @@
 package boreledger.station.bench.model;
 
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Text;
 
 /** What a person may ask for by a key while gauging. */
 public enum Command {
   /** The last reading of the sitting is taken back, or counts again. */
-  TAKE_BACK("take-back", Text.COMMAND_TAKE_BACK),
+  TAKE_BACK("take-back", BenchText.COMMAND_TAKE_BACK),
   /** The present position waits until the end. */
-  SKIP("skip", Text.COMMAND_SKIP),
+  SKIP("skip", BenchText.COMMAND_SKIP),
   /** The gauge is to send a reading. */
-  READ("read", Text.COMMAND_READ),
+  READ("read", BenchText.COMMAND_READ),
   /** The held value is taken anyway. */
-  CONFIRM("take", Text.COMMAND_CONFIRM),
+  CONFIRM("take", BenchText.COMMAND_CONFIRM),
   /** The held value is left. */
-  LEAVE("leave", Text.COMMAND_LEAVE);
+  LEAVE("leave", BenchText.COMMAND_LEAVE);
 
   private final String id;
   private final Text words;

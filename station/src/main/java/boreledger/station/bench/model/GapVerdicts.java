@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.results.JobResults.CylinderResults;
 import boreledger.station.results.RingResults;
 import boreledger.station.results.RingResults.TightestResult;
@@ -19,7 +19,7 @@ public final class GapVerdicts {
 
   /** The ring's verdict in a cylinder. */
   public Verdict verdict(CylinderResults cylinder) {
-    String title = Text.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
+    String title = BenchText.VERDICT_CYLINDER.with(Integer.toString(cylinder.cylinder()));
     return cylinder.rings().stream()
         .filter(each -> each.ring().equals(ring))
         .findFirst()
@@ -32,15 +32,16 @@ public final class GapVerdicts {
     if (read == 0) {
       return unread(title);
     } else if (closesHot(results.tightest())) {
-      String words = Text.VERDICT_CLOSES_HOT.with();
+      String words = BenchText.VERDICT_CLOSES_HOT.with();
       return new Verdict(Verdict.Kind.BEYOND, title, words, numbers(results));
     }
     return switch (results.state()) {
       case "file" -> new Verdict(Verdict.Kind.LOOK, title, file(results), numbers(results));
       case "ready" ->
-          new Verdict(Verdict.Kind.KEPT, title, Text.VERDICT_READY.with(), numbers(results));
+          new Verdict(Verdict.Kind.KEPT, title, BenchText.VERDICT_READY.with(), numbers(results));
       case "too-wide" ->
-          new Verdict(Verdict.Kind.BEYOND, title, Text.VERDICT_TOO_WIDE.with(), numbers(results));
+          new Verdict(
+              Verdict.Kind.BEYOND, title, BenchText.VERDICT_TOO_WIDE.with(), numbers(results));
       default -> unknown(title, read, results);
     };
   }
@@ -53,14 +54,15 @@ public final class GapVerdicts {
 
   private Verdict unknown(String title, long read, RingResults results) {
     String words =
-        Text.VERDICT_GAP_UNKNOWN.with(Long.toString(read), Integer.toString(results.gaps().size()));
+        BenchText.VERDICT_GAP_UNKNOWN.with(
+            Long.toString(read), Integer.toString(results.gaps().size()));
     return new Verdict(Verdict.Kind.OPEN, title, words, numbers(results));
   }
 
   private String file(RingResults results) {
     return results.removeMm() == null
-        ? Text.VERDICT_FILE.with()
-        : Text.VERDICT_FILE_BY.with(
+        ? BenchText.VERDICT_FILE.with()
+        : BenchText.VERDICT_FILE_BY.with(
             lengths.length(results.removeMm(), decimals(results.tightest())));
   }
 
@@ -70,10 +72,10 @@ public final class GapVerdicts {
       return "";
     }
     String cold =
-        Text.VERDICT_TIGHTEST.with(
+        BenchText.VERDICT_TIGHTEST.with(
             lengths.length(tightest.gapMm(), decimals(tightest)),
             lengths.depth(tightest.depthMm()) + " " + lengths.symbol());
-    return Text.VERDICT_TIGHTEST_HOT.with(
+    return BenchText.VERDICT_TIGHTEST_HOT.with(
         cold, lengths.length(tightest.hotGapMm(), lengths.coarseDecimals()));
   }
 
@@ -82,6 +84,6 @@ public final class GapVerdicts {
   }
 
   private Verdict unread(String title) {
-    return new Verdict(Verdict.Kind.OPEN, title, Text.VERDICT_GAP_UNREAD.with(), "");
+    return new Verdict(Verdict.Kind.OPEN, title, BenchText.VERDICT_GAP_UNREAD.with(), "");
   }
 }

@@ -3,8 +3,8 @@ package boreledger.station.bench.model;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
 import boreledger.station.bench.model.Grid.State;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import java.util.List;
 import java.util.Optional;
@@ -27,19 +27,20 @@ final class GridBuilder {
     String number = Integer.toString(cylinder);
     String unit = sitting.lengths().symbol();
     return switch (sitting.measure()) {
-      case BORE -> Text.GRID_BORE.with(number, unit);
-      case GAP -> Text.GRID_GAP.with(number, unit, sitting.start().ring().name());
-      case RING_DEPTH -> Text.GRID_RING_DEPTH.with(number, unit, sitting.start().ring().name());
+      case BORE -> BenchText.GRID_BORE.with(number, unit);
+      case GAP -> BenchText.GRID_GAP.with(number, unit, sitting.start().ring().name());
+      case RING_DEPTH ->
+          BenchText.GRID_RING_DEPTH.with(number, unit, sitting.start().ring().name());
     };
   }
 
   private List<String> columns() {
     return switch (sitting.measure()) {
       case BORE -> sitting.job().plan().axes();
-      case GAP -> List.of(Text.GRID_GAP_COLUMN.with());
+      case GAP -> List.of(BenchText.GRID_GAP_COLUMN.with());
       case RING_DEPTH ->
           sitting.job().plan().clockDeg().stream()
-              .map(deg -> Text.GRID_CLOCK_COLUMN.with(Lengths.plain(deg)))
+              .map(deg -> BenchText.GRID_CLOCK_COLUMN.with(Lengths.plain(deg)))
               .toList();
     };
   }
@@ -56,15 +57,15 @@ final class GridBuilder {
   private Cell cell(Position position) {
     String place = Place.brief(sitting.lengths(), position);
     if (sitting.next().equals(Optional.of(position))) {
-      String now = Text.GRID_NOW.with();
-      return new Cell(position, State.NOW, now, Text.GRID_CELL.with(place, now));
+      String now = BenchText.GRID_NOW.with();
+      return new Cell(position, State.NOW, now, BenchText.GRID_CELL.with(place, now));
     }
     if (!sitting.has(position)) {
-      return new Cell(position, State.OPEN, "", Text.GRID_CELL_OPEN.with(place));
+      return new Cell(position, State.OPEN, "", BenchText.GRID_CELL_OPEN.with(place));
     }
     String words =
-        valueMm(position).map(sitting.lengths()::number).orElseGet(Text.GRID_TAKEN::with);
-    return new Cell(position, State.TAKEN, words, Text.GRID_CELL.with(place, words));
+        valueMm(position).map(sitting.lengths()::number).orElseGet(BenchText.GRID_TAKEN::with);
+    return new Cell(position, State.TAKEN, words, BenchText.GRID_CELL.with(place, words));
   }
 
   /** The computed value; a ring's depth is what the gauge read. */

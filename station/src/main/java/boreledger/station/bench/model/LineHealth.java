@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 
 /**
  * How the line is.
@@ -29,6 +29,6 @@ public record LineHealth(State state, String source, String words, String refuse
   }
 
   static LineHealth none() {
-    return new LineHealth(State.NONE, "", Text.LINE_NONE.with(), "");
+    return new LineHealth(State.NONE, "", BenchText.LINE_NONE.with(), "");
   }
 }

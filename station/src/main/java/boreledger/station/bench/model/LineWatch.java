@@ -1,7 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.station.bench.model.LineHealth.State;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Told;
 import boreledger.station.gauging.Ending;
 import java.util.List;
@@ -24,7 +24,7 @@ final class LineWatch {
   LineWatch(String source, List<String> notes) {
     String line = Told.recorded(source);
     String noted = notes.stream().map(Told::recorded).collect(Collectors.joining("; "));
-    this.source = notes.isEmpty() ? line : Text.LINE_NOTED.with(line, noted);
+    this.source = notes.isEmpty() ? line : BenchText.LINE_NOTED.with(line, noted);
   }
 
   void sampled(double nowS) {
@@ -53,8 +53,8 @@ final class LineWatch {
   LineHealth health(double nowS) {
     String reasons =
         refused == 0
-            ? Text.LINE_REFUSED_NONE.with()
-            : Text.LINE_REFUSED.with(Integer.toString(refused), Told.recorded(lastReason));
+            ? BenchText.LINE_REFUSED_NONE.with()
+            : BenchText.LINE_REFUSED.with(Integer.toString(refused), Told.recorded(lastReason));
     return new LineHealth(state(nowS), source, words(nowS), reasons);
   }
 
@@ -74,16 +74,16 @@ final class LineWatch {
   private String words(double nowS) {
     if (ending != null) {
       return switch (ending) {
-        case LINE_BROKE -> Text.LINE_BROKE.with();
-        case LINE_ENDED -> Text.LINE_ENDED.with();
-        case PLAN_DONE, STOPPED, LEDGER_FAILED -> Text.LINE_STOPPED.with();
+        case LINE_BROKE -> BenchText.LINE_BROKE.with();
+        case LINE_ENDED -> BenchText.LINE_ENDED.with();
+        case PLAN_DONE, STOPPED, LEDGER_FAILED -> BenchText.LINE_STOPPED.with();
       };
     }
     return switch (state(nowS)) {
-      case GONE -> Text.LINE_GONE.with();
-      case WAITING -> Text.LINE_WAITING.with();
-      case RECEIVING -> Text.LINE_RECEIVING.with();
-      default -> Text.LINE_QUIET.with(Age.words(ageS(nowS)));
+      case GONE -> BenchText.LINE_GONE.with();
+      case WAITING -> BenchText.LINE_WAITING.with();
+      case RECEIVING -> BenchText.LINE_RECEIVING.with();
+      default -> BenchText.LINE_QUIET.with(Age.words(ageS(nowS)));
     };
   }
 }

@@ -1,8 +1,8 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.decoder.Sample;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 
 /**
  * What the gauge shows now.
@@ -26,7 +26,8 @@ public record LiveValue(
   private static final String NO_DIGITS = "\u2013.\u2013\u2013\u2013\u2013";
 
   static LiveValue none(Lengths lengths) {
-    return new LiveValue(Text.LIVE_NONE.with(), false, "", NO_DIGITS, lengths.symbol(), "", false);
+    return new LiveValue(
+        BenchText.LIVE_NONE.with(), false, "", NO_DIGITS, lengths.symbol(), "", false);
   }
 
   /**
@@ -42,12 +43,12 @@ public record LiveValue(
     String sign = lengths.sign(mm);
     boolean showSign = sitting.readsDeviation() || sign.equals(Lengths.MINUS);
     return new LiveValue(
-        live ? caption : Text.LIVE_STALE.with(caption, Age.words(ageS)),
+        live ? caption : BenchText.LIVE_STALE.with(caption, Age.words(ageS)),
         showSign,
         showSign ? sign : "",
         lengths.digits(mm),
         lengths.symbol(),
-        sitting.readsDeviation() ? Text.LIVE_SIZE.with(size(sitting, mm)) : "",
+        sitting.readsDeviation() ? BenchText.LIVE_SIZE.with(size(sitting, mm)) : "",
         live);
   }
 
@@ -62,12 +63,12 @@ public record LiveValue(
 
   private static String caption(Sitting sitting) {
     if (sitting.readsDeviation()) {
-      return Text.LIVE_DEVIATION.with();
+      return BenchText.LIVE_DEVIATION.with();
     }
     return switch (sitting.measure()) {
-      case BORE -> Text.LIVE_BORE.with();
-      case GAP -> Text.LIVE_GAP.with();
-      case RING_DEPTH -> Text.LIVE_RING_DEPTH.with();
+      case BORE -> BenchText.LIVE_BORE.with();
+      case GAP -> BenchText.LIVE_GAP.with();
+      case RING_DEPTH -> BenchText.LIVE_RING_DEPTH.with();
     };
   }
 }

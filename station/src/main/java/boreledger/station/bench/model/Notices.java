@@ -1,7 +1,8 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Told;
+import boreledger.station.bench.words.WindowText;
 import boreledger.station.gauging.GaugingEvent;
 import java.util.List;
 
@@ -19,15 +20,19 @@ final class Notices {
   }
 
   void cautioned(String what) {
-    tell(new Notice(Notice.Kind.CAUTION, Text.CAUTION.with(Told.recorded(what))));
+    tell(new Notice(Notice.Kind.CAUTION, WindowText.CAUTION.with(Told.recorded(what))));
   }
 
   void told(GaugingEvent.LineGone gone) {
-    tell(new Notice(Notice.Kind.LINE_GONE, Text.NOTICE_LINE_GONE.with(Told.recorded(gone.why()))));
+    tell(
+        new Notice(
+            Notice.Kind.LINE_GONE, BenchText.NOTICE_LINE_GONE.with(Told.recorded(gone.why()))));
   }
 
   void told(GaugingEvent.LineBack back) {
-    tell(new Notice(Notice.Kind.LINE_BACK, Text.NOTICE_LINE_BACK.with(Told.recorded(back.how()))));
+    tell(
+        new Notice(
+            Notice.Kind.LINE_BACK, BenchText.NOTICE_LINE_BACK.with(Told.recorded(back.how()))));
   }
 
   /** All is well again, or a session begins. */

@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.profile.PickSpec;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.Setting;
@@ -19,17 +20,17 @@ import java.util.Map;
 public record Place(String label, String title, String detail, String hint) {
   private static final Map<SettingCheck, Text> CHECKS =
       Map.of(
-          SettingCheck.OPENING, Text.PLACE_OPENING,
-          SettingCheck.RESUMING, Text.PLACE_RESUMING,
-          SettingCheck.CLOSING, Text.PLACE_CLOSING);
+          SettingCheck.OPENING, BenchText.PLACE_OPENING,
+          SettingCheck.RESUMING, BenchText.PLACE_RESUMING,
+          SettingCheck.CLOSING, BenchText.PLACE_CLOSING);
   private static final Map<SettingCheck, Text> SHORT_CHECKS =
       Map.of(
-          SettingCheck.OPENING, Text.SHORT_OPENING,
-          SettingCheck.RESUMING, Text.SHORT_RESUMING,
-          SettingCheck.CLOSING, Text.SHORT_CLOSING);
+          SettingCheck.OPENING, BenchText.SHORT_OPENING,
+          SettingCheck.RESUMING, BenchText.SHORT_RESUMING,
+          SettingCheck.CLOSING, BenchText.SHORT_CLOSING);
 
   static Place none() {
-    return new Place("", Text.PLACE_NONE.with(), Text.PLACE_NONE_DETAIL.with(), "");
+    return new Place("", BenchText.PLACE_NONE.with(), BenchText.PLACE_NONE_DETAIL.with(), "");
   }
 
   static Place of(Sitting sitting) {
@@ -38,23 +39,25 @@ public record Place(String label, String title, String detail, String hint) {
         .map(
             next ->
                 new Place(
-                    Text.PLACE_LABEL.with(),
+                    BenchText.PLACE_LABEL.with(),
                     title(sitting, next),
                     detail(sitting, next),
                     hint(sitting)))
-        .orElseGet(() -> new Place("", Text.PLACE_DONE.with(), Text.PLACE_DONE_DETAIL.with(), ""));
+        .orElseGet(
+            () ->
+                new Place("", BenchText.PLACE_DONE.with(), BenchText.PLACE_DONE_DETAIL.with(), ""));
   }
 
   /** A position in few words for a sentence, such as {@code cylinder 2, 60 mm, thrust axis}. */
   public static String brief(Lengths lengths, Position position) {
     if (position instanceof Position.Bore bore) {
-      return Text.SHORT_BORE.with(
+      return BenchText.SHORT_BORE.with(
           Integer.toString(bore.cylinder()), lengths.depth(bore.depthMm()), bore.axis());
     } else if (position instanceof Position.Gap gap) {
-      return Text.SHORT_GAP.with(
+      return BenchText.SHORT_GAP.with(
           Integer.toString(gap.cylinder()), lengths.depth(gap.depthMm()), gap.ring());
     } else if (position instanceof Position.RingDepth ring) {
-      return Text.SHORT_RING_DEPTH.with(
+      return BenchText.SHORT_RING_DEPTH.with(
           Integer.toString(ring.cylinder()),
           lengths.depth(ring.depthMm()),
           ring.ring(),
@@ -66,20 +69,20 @@ public record Place(String label, String title, String detail, String hint) {
   private static String title(Sitting sitting, Position position) {
     if (position instanceof SettingCheck) {
       boolean ring = sitting.job().setting().kind() == Setting.Kind.RING;
-      return (ring ? Text.PLACE_SETTING_RING : Text.PLACE_SETTING_MICROMETER).with();
+      return (ring ? BenchText.PLACE_SETTING_RING : BenchText.PLACE_SETTING_MICROMETER).with();
     }
     int cylinder = Sitting.cylinder(position).orElseThrow();
-    return Text.PLACE_CYLINDER.with(Integer.toString(cylinder));
+    return BenchText.PLACE_CYLINDER.with(Integer.toString(cylinder));
   }
 
   private static String detail(Sitting sitting, Position position) {
     Lengths lengths = sitting.lengths();
     if (position instanceof Position.Bore bore) {
-      return Text.PLACE_BORE.with(lengths.depth(bore.depthMm()), bore.axis());
+      return BenchText.PLACE_BORE.with(lengths.depth(bore.depthMm()), bore.axis());
     } else if (position instanceof Position.Gap gap) {
-      return Text.PLACE_GAP.with(lengths.depth(gap.depthMm()), gap.ring());
+      return BenchText.PLACE_GAP.with(lengths.depth(gap.depthMm()), gap.ring());
     } else if (position instanceof Position.RingDepth ring) {
-      return Text.PLACE_RING_DEPTH.with(
+      return BenchText.PLACE_RING_DEPTH.with(
           lengths.depth(ring.depthMm()), ring.ring(), Lengths.plain(ring.clockDeg()));
     }
     return CHECKS.get((SettingCheck) position).with(lengths.size(settingMm(sitting)));
@@ -92,8 +95,8 @@ public record Place(String label, String title, String detail, String hint) {
   private static String hint(Sitting sitting) {
     PickSpec rule = sitting.start().gauge().pick();
     if (rule instanceof PickSpec.Rock) {
-      return Text.HINT_ROCK.with();
+      return BenchText.HINT_ROCK.with();
     }
-    return (rule instanceof PickSpec.Settle ? Text.HINT_SETTLE : Text.HINT_PRESS).with();
+    return (rule instanceof PickSpec.Settle ? BenchText.HINT_SETTLE : BenchText.HINT_PRESS).with();
   }
 }

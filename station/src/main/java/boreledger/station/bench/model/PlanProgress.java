@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.gauging.GaugingEvent.Progress;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
@@ -26,7 +26,7 @@ public record PlanProgress(String words, String left, List<Part> parts) {
   public record Part(String label, int done, int planned, boolean now, String spoken) {
     /** The count as text, such as {@code 3/6}. */
     public String count() {
-      return Text.PROGRESS_PART.with(Integer.toString(done), Integer.toString(planned));
+      return BenchText.PROGRESS_PART.with(Integer.toString(done), Integer.toString(planned));
     }
   }
 
@@ -45,14 +45,14 @@ public record PlanProgress(String words, String left, List<Part> parts) {
     List<Position> checks = sitting.plan().stream().filter(SettingCheck.class::isInstance).toList();
     if (!checks.isEmpty()) {
       boolean now = progress.next() instanceof SettingCheck;
-      parts.add(part(sitting, Text.PROGRESS_SETTING.with(), checks, now));
+      parts.add(part(sitting, BenchText.PROGRESS_SETTING.with(), checks, now));
     }
     for (int number = 1; number <= sitting.job().engine().cylinders(); number++) {
       boolean now = progress.next() != null && Sitting.isIn(progress.next(), number);
       parts.add(part(sitting, Integer.toString(number), sitting.ofCylinder(number), now));
     }
     String words =
-        Text.PROGRESS_WORDS.with(
+        BenchText.PROGRESS_WORDS.with(
             Integer.toString(progress.done()), Integer.toString(progress.planned()));
     int open = progress.planned() - progress.done();
     String left = open == 0 ? "" : TimeLeft.words(pace.leftS(open));
@@ -62,9 +62,9 @@ public record PlanProgress(String words, String left, List<Part> parts) {
   private static Part part(Sitting sitting, String label, List<Position> positions, boolean now) {
     int done = (int) positions.stream().filter(sitting::has).count();
     String name =
-        positions.get(0) instanceof SettingCheck ? label : Text.PROGRESS_CYLINDER.with(label);
+        positions.get(0) instanceof SettingCheck ? label : BenchText.PROGRESS_CYLINDER.with(label);
     String spoken =
-        Text.PROGRESS_ACCESSIBLE.with(
+        BenchText.PROGRESS_ACCESSIBLE.with(
             name, Integer.toString(done), Integer.toString(positions.size()));
     return new Part(label, done, positions.size(), now, spoken);
   }

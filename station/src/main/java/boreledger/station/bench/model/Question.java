@@ -1,8 +1,8 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.profile.Reads;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
 import boreledger.station.session.Outcome;
 import boreledger.station.session.SessionStart;
@@ -20,7 +20,7 @@ public record Question(String words, String why) {
 
   /** About a value of a further gauge, which is named. */
   Question by(String gauge) {
-    return new Question(Text.QUESTION_BESIDE.with(gauge, words), why);
+    return new Question(BenchText.QUESTION_BESIDE.with(gauge, words), why);
   }
 
   static Question of(SessionStart start, Lengths lengths, Outcome.Held held) {
@@ -28,11 +28,11 @@ public record Question(String words, String why) {
     String words =
         switch (start.measure()) {
           case BORE ->
-              Text.QUESTION_BORE.with(
+              BenchText.QUESTION_BORE.with(
                   lengths.size(sizeMm(start, valueMm)),
                   lengths.size(start.job().engine().nominalBoreMm()));
-          case GAP -> Text.QUESTION_GAP.with(lengths.size(valueMm));
-          case RING_DEPTH -> Text.QUESTION_RING_DEPTH.with(lengths.size(valueMm));
+          case GAP -> BenchText.QUESTION_GAP.with(lengths.size(valueMm));
+          case RING_DEPTH -> BenchText.QUESTION_RING_DEPTH.with(lengths.size(valueMm));
         };
     return new Question(words, Told.recorded(held.why()));
   }

@@ -1,6 +1,7 @@
 package boreledger.station.bench.model;
 
 import boreledger.drivers.profile.Reads;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
 import boreledger.station.bench.words.Text;
 import boreledger.station.bench.words.Told;
@@ -37,32 +38,32 @@ public record Saying(Kind kind, String words, List<String> cautions) {
   }
 
   static Saying none() {
-    return new Saying(Kind.NONE, Text.SAID_NONE.with(), List.of());
+    return new Saying(Kind.NONE, BenchText.SAID_NONE.with(), List.of());
   }
 
   static Saying failed(String why) {
-    return new Saying(Kind.NOT_TAKEN, Text.SAID_FAILED.with(why), List.of());
+    return new Saying(Kind.NOT_TAKEN, BenchText.SAID_FAILED.with(why), List.of());
   }
 
   static Saying of(Sitting sitting, Outcome outcome) {
     if (outcome instanceof Outcome.Taken taken) {
       String place = Place.brief(sitting.lengths(), taken.position());
-      String words = Text.SAID_TAKEN.with(place, value(sitting, taken.valueMm()));
+      String words = BenchText.SAID_TAKEN.with(place, value(sitting, taken.valueMm()));
       return new Saying(Kind.TAKEN, words, taken.cautions().stream().map(Told::recorded).toList());
     } else if (outcome instanceof Outcome.Refused refused) {
       return new Saying(
-          Kind.NOT_TAKEN, Text.SAID_NOT_TAKEN.with(Told.recorded(refused.why())), List.of());
+          Kind.NOT_TAKEN, BenchText.SAID_NOT_TAKEN.with(Told.recorded(refused.why())), List.of());
     } else if (outcome instanceof Outcome.TakenBack back) {
       String place = Place.brief(sitting.lengths(), back.position());
-      String words = Text.SAID_TAKEN_BACK.with(place, value(sitting, back.valueMm()));
+      String words = BenchText.SAID_TAKEN_BACK.with(place, value(sitting, back.valueMm()));
       return new Saying(Kind.TAKEN_BACK, words, List.of());
     } else if (outcome instanceof Outcome.Restored restored) {
       String place = Place.brief(sitting.lengths(), restored.position());
-      String words = Text.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
+      String words = BenchText.SAID_RESTORED.with(place, value(sitting, restored.valueMm()));
       return new Saying(Kind.TAKEN, words, List.of());
     }
     return outcome instanceof Outcome.Held waiting
-        ? held(sitting, waiting, Text.SAID_HELD)
+        ? held(sitting, waiting, BenchText.SAID_HELD)
         : asked(sitting, outcome);
   }
 
@@ -70,31 +71,32 @@ public record Saying(Kind kind, String words, List<String> cautions) {
   private static Saying asked(Sitting sitting, Outcome outcome) {
     if (outcome instanceof Outcome.Skipped skipped) {
       String place = Place.brief(sitting.lengths(), skipped.position());
-      Text words = sitting.has(skipped.position()) ? Text.SAID_KEPT : Text.SAID_SKIPPED;
+      Text words = sitting.has(skipped.position()) ? BenchText.SAID_KEPT : BenchText.SAID_SKIPPED;
       return new Saying(Kind.MOVED, words.with(place), List.of());
     } else if (outcome instanceof Outcome.GoingTo going) {
       String place = Place.brief(sitting.lengths(), going.position());
-      Text words = going.again() ? Text.SAID_AGAIN : Text.SAID_GOING;
+      Text words = going.again() ? BenchText.SAID_AGAIN : BenchText.SAID_GOING;
       return new Saying(Kind.MOVED, words.with(place), List.of());
     } else if (outcome instanceof Outcome.Left left) {
       return left(sitting, left.held());
     } else if (outcome instanceof Outcome.NotDone not) {
-      return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_DONE.with(not.why()), List.of());
+      return new Saying(Kind.NOT_TAKEN, BenchText.SAID_NOT_DONE.with(not.why()), List.of());
     }
-    return new Saying(Kind.MOVED, Text.SAID_ASKED.with(), List.of());
+    return new Saying(Kind.MOVED, BenchText.SAID_ASKED.with(), List.of());
   }
 
   /** Somebody asked for something while nothing is being gauged. */
   static Saying idle() {
-    return new Saying(Kind.NOT_TAKEN, Text.SAID_NOT_DONE.with(Text.SAID_IDLE.with()), List.of());
+    return new Saying(
+        Kind.NOT_TAKEN, BenchText.SAID_NOT_DONE.with(BenchText.SAID_IDLE.with()), List.of());
   }
 
   static Saying left(Sitting sitting, Outcome.Held held) {
-    return held(sitting, held, Text.SAID_LEFT);
+    return held(sitting, held, BenchText.SAID_LEFT);
   }
 
   static Saying taking(Sitting sitting, Outcome.Held held) {
-    return held(sitting, held, Text.SAID_TAKING);
+    return held(sitting, held, BenchText.SAID_TAKING);
   }
 
   /** The same with one more caution, unless it has it already. */

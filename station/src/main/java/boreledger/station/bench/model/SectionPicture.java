@@ -2,8 +2,8 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.capture.Measure;
 import boreledger.station.bench.model.Grid.State;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Lengths;
-import boreledger.station.bench.words.Text;
 import boreledger.station.plan.Position;
 import boreledger.station.plan.Position.SettingCheck;
 import java.util.List;
@@ -55,7 +55,7 @@ public record SectionPicture(
   }
 
   static SectionPicture none() {
-    String spoken = Text.BLOCK_ACCESSIBLE_NONE.with();
+    String spoken = BenchText.BLOCK_ACCESSIBLE_NONE.with();
     return new SectionPicture(Kind.NONE, "", 1, 1, List.of(), "", spoken);
   }
 
@@ -65,9 +65,9 @@ public record SectionPicture(
     double boreMm = sitting.job().engine().nominalBoreMm();
     if (sitting.progress().next() instanceof SettingCheck) {
       String size = lengths.size(settingMm);
-      String spoken = Text.SECTION_ACCESSIBLE_SETTING.with(size);
+      String spoken = BenchText.SECTION_ACCESSIBLE_SETTING.with(size);
       return new SectionPicture(
-          Kind.SETTING, Text.SECTION_SETTING.with(), 1, boreMm, List.of(), size, spoken);
+          Kind.SETTING, BenchText.SECTION_SETTING.with(), 1, boreMm, List.of(), size, spoken);
     }
     List<Depth> depths = sitting.depthsMm().stream().map(mm -> depth(sitting, mm)).toList();
     return new SectionPicture(
@@ -105,14 +105,14 @@ public record SectionPicture(
 
   private static String caption(Sitting sitting) {
     if (sitting.progress().next() instanceof Position.Bore bore) {
-      return Text.SECTION_BORE.with(bore.axis());
+      return BenchText.SECTION_BORE.with(bore.axis());
     }
-    return Text.SECTION_GAP.with();
+    return BenchText.SECTION_GAP.with();
   }
 
   private static String spoken(Sitting sitting, List<Depth> depths) {
     long taken = depths.stream().filter(each -> each.state() == State.TAKEN).count();
-    return Text.SECTION_ACCESSIBLE.with(
+    return BenchText.SECTION_ACCESSIBLE.with(
         Integer.toString(sitting.shownCylinder()),
         Long.toString(taken),
         Integer.toString(depths.size()));

@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,8 +33,8 @@ final class Spoken {
 
   private static String pronounced(String words) {
     return words
-        .replaceAll("(?<=\\d) mm\\b", " " + Text.SPOKEN_MM.with())
-        .replaceAll("(?<=\\d) in(?=[,.;:)]|$)", " " + Text.SPOKEN_IN.with())
-        .replace("\u2212", Text.SPOKEN_MINUS.with() + " ");
+        .replaceAll("(?<=\\d) mm\\b", " " + BenchText.SPOKEN_MM.with())
+        .replaceAll("(?<=\\d) in(?=[,.;:)]|$)", " " + BenchText.SPOKEN_IN.with())
+        .replace("\u2212", BenchText.SPOKEN_MINUS.with() + " ");
   }
 }

@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.OptionalDouble;
 
 /** How long is left, in words: in minutes, and from 90 minutes on in hours and minutes. */
@@ -16,11 +16,11 @@ final class TimeLeft {
       return "";
     }
     if (leftS.getAsDouble() < S_PER_MIN) {
-      return Text.LEFT_SHORT.with();
+      return BenchText.LEFT_SHORT.with();
     }
     long minutes = Math.round(leftS.getAsDouble() / S_PER_MIN);
     return minutes < LONGEST_IN_MINUTES
-        ? Text.LEFT_MINUTES.with(Long.toString(minutes))
-        : Text.LEFT_HOURS.with(Long.toString(minutes / 60), Long.toString(minutes % 60));
+        ? BenchText.LEFT_MINUTES.with(Long.toString(minutes))
+        : BenchText.LEFT_HOURS.with(Long.toString(minutes / 60), Long.toString(minutes % 60));
   }
 }

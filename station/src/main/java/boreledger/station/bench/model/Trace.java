@@ -1,6 +1,6 @@
 package boreledger.station.bench.model;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.List;
 
 /**
@@ -31,6 +31,6 @@ public record Trace(
   }
 
   static Trace none() {
-    return new Trace(List.of(), 0, 1, 0, 1, null, Text.TRACE_NO_SMALLEST.with());
+    return new Trace(List.of(), 0, 1, 0, 1, null, BenchText.TRACE_NO_SMALLEST.with());
   }
 }

@@ -2,7 +2,7 @@ package boreledger.station.bench.model;
 
 import boreledger.drivers.decoder.Sample;
 import boreledger.station.bench.model.Trace.Point;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -82,8 +82,8 @@ final class TraceRecorder {
         floorMm + heightMm,
         smallest,
         smallest == null
-            ? Text.TRACE_NO_SMALLEST.with()
-            : Text.TRACE_SMALLEST.with(words.apply(smallest.valueMm())));
+            ? BenchText.TRACE_NO_SMALLEST.with()
+            : BenchText.TRACE_SMALLEST.with(words.apply(smallest.valueMm())));
   }
 
   /** Fixed steps, so that the picture does not breathe with every sample. */

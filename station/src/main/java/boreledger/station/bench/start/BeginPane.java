@@ -3,7 +3,7 @@ package boreledger.station.bench.start;
 import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
 final class BeginPane extends HBox {
   BeginPane(StartModel model) {
     getStyleClass().add(Styles.FOOT);
-    Button begin = new Button(Text.START_BEGIN.with());
+    Button begin = new Button(StartText.BEGIN.with());
     begin.setId("begin");
     begin.getStyleClass().add(Styles.MAIN_BUTTON);
     begin.setDefaultButton(true);
@@ -23,8 +23,8 @@ final class BeginPane extends HBox {
     Label problem = Words.label("start-problem", Styles.PROBLEM);
     problem.textProperty().bind(model.problem());
     Label goes = Words.label("start-going", Styles.MUTED);
-    goes.setText(Text.START_GOES_ON.with());
-    Button stop = new Button(Text.START_STOP.with());
+    goes.setText(StartText.GOES_ON.with());
+    Button stop = new Button(StartText.STOP.with());
     stop.setId("stop-gauging");
     stop.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
     stop.setOnAction(pressed -> model.stopGauging());

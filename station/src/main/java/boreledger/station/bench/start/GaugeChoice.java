@@ -4,7 +4,7 @@ import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.app.LiveChoice;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -89,7 +89,7 @@ public final class GaugeChoice {
   /** What is still to be chosen, in words; empty when nothing is. */
   Optional<String> missing() {
     return !practising.get() && port.get().isBlank()
-        ? Optional.of(Text.START_NEEDS_PORT.with())
+        ? Optional.of(StartText.NEEDS_PORT.with())
         : Optional.empty();
   }
 

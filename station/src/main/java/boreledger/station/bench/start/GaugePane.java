@@ -7,7 +7,7 @@ import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.beans.binding.Bindings;
@@ -24,14 +24,14 @@ final class GaugePane extends Card {
   private final FileAsking files;
 
   GaugePane(StartModel model, FileAsking files) {
-    super(Text.START_GAUGE.with());
+    super(StartText.GAUGE.with());
     this.model = model;
     this.files = files;
     Map<Boolean, String> words = new LinkedHashMap<>();
-    words.put(true, Text.START_PRACTICE_GAUGE.with());
-    words.put(false, Text.START_GAUGE_ON_PORT.with());
+    words.put(true, StartText.PRACTICE_GAUGE.with());
+    words.put(false, StartText.GAUGE_ON_PORT.with());
     Label practice = Words.label(null, Styles.MUTED);
-    practice.setText(Text.START_PRACTICE_HINT.with());
+    practice.setText(StartText.PRACTICE_HINT.with());
     VBox real = new VBox(new PortPane(model.gauge()), profileField(), trial());
     real.getStyleClass().add(Styles.FIELDS);
     Presence.when(model.gauge().practising(), practice);
@@ -44,11 +44,11 @@ final class GaugePane extends Card {
     ComboBox<ProfileChoice> profiles = new ComboBox<>(model.gauge().profiles());
     profiles.setId("profile");
     profiles.valueProperty().bindBidirectional(model.gauge().profile());
-    Hyperlink own = new Hyperlink(Text.START_OWN_PROFILE.with());
+    Hyperlink own = new Hyperlink(StartText.OWN_PROFILE.with());
     own.getStyleClass().add(Styles.RECENT);
     own.setOnAction(pressed -> chooseProfile());
-    Field field = new Field(Text.START_PROFILE.with(), profiles);
-    Hyperlink teach = new Hyperlink(Text.START_TEACH.with());
+    Field field = new Field(StartText.PROFILE.with(), profiles);
+    Hyperlink teach = new Hyperlink(StartText.TEACH.with());
     teach.setId("teach");
     teach.getStyleClass().add(Styles.RECENT);
     teach.setOnAction(pressed -> model.teach());
@@ -62,10 +62,10 @@ final class GaugePane extends Card {
   private void chooseProfile() {
     FileAsking.Wish wish =
         new FileAsking.Wish(
-            Text.START_OWN_PROFILE.with(),
+            StartText.OWN_PROFILE.with(),
             model.job().folder(),
             "",
-            Text.START_PROFILE_FILES.with(),
+            StartText.PROFILE_FILES.with(),
             ".gauge.toml");
     files.toOpen(wish, getScene().getWindow()).ifPresent(model.gauge()::takeProfile);
   }
@@ -76,7 +76,7 @@ final class GaugePane extends Card {
     Trial trial = model.trial();
     trial
         .listening()
-        .subscribe(on -> listen.setText((on ? Text.START_TRIAL_STOP : Text.START_TRIAL).with()));
+        .subscribe(on -> listen.setText((on ? StartText.TRIAL_STOP : StartText.TRIAL).with()));
     listen.setOnAction(
         pressed -> {
           if (trial.listening().get()) {

@@ -1,6 +1,7 @@
 package boreledger.station.bench.start;
 
 import boreledger.station.bench.words.Lengths;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.bench.words.Text;
 import boreledger.station.job.Engine;
 import boreledger.station.job.Engine.Arrangement;
@@ -18,9 +19,9 @@ import java.util.Map;
 public record JobCard(Path file, Job job, String name, List<String> details) {
   private static final Map<Arrangement, Text> ARRANGEMENTS =
       Map.of(
-          Arrangement.INLINE, Text.START_INLINE,
-          Arrangement.VEE, Text.START_VEE,
-          Arrangement.FLAT, Text.START_FLAT);
+          Arrangement.INLINE, StartText.INLINE,
+          Arrangement.VEE, StartText.VEE,
+          Arrangement.FLAT, StartText.FLAT);
 
   static JobCard of(Path file, Job job) {
     Lengths lengths = new Lengths(job.displayUnit());
@@ -33,14 +34,14 @@ public record JobCard(Path file, Job job, String name, List<String> details) {
         job,
         job.name(),
         List.of(
-            Text.START_ENGINE.with(
+            StartText.ENGINE.with(
                 cylinders, ARRANGEMENTS.get(engine.arrangement()).with(), size, stroke),
-            Text.START_PLAN.with(
+            StartText.PLAN.with(
                 Integer.toString(job.plan().depthsMm().size()),
                 String.join(", ", job.plan().axes())),
             job.rings().isEmpty()
-                ? Text.START_NO_RINGS.with()
-                : Text.START_RINGS.with(
+                ? StartText.NO_RINGS.with()
+                : StartText.RINGS.with(
                     String.join(", ", job.rings().stream().map(Ring::name).toList()))));
   }
 }

@@ -5,7 +5,7 @@ import boreledger.station.bench.look.EngineDrawing;
 import boreledger.station.bench.look.FileAsking;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.nio.file.Path;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
@@ -24,21 +24,21 @@ final class JobPane extends Card {
   private final FileAsking files;
 
   JobPane(JobChoice job, Runnable practising, FileAsking files) {
-    super(Text.START_JOB.with());
+    super(StartText.JOB.with());
     this.job = job;
     this.files = files;
-    Button open = new Button(Text.START_OPEN_JOB.with());
+    Button open = new Button(StartText.OPEN_JOB.with());
     open.setId("open-job");
     open.setOnAction(pressed -> choose());
-    Button practise = new Button(Text.START_PRACTISE_NOW.with());
+    Button practise = new Button(StartText.PRACTISE_NOW.with());
     practise.setId("practise-now");
     practise.setOnAction(pressed -> practising.run());
     practise.setMaxWidth(Double.MAX_VALUE);
     practise.setWrapText(true);
-    Button fresh = new Button(Text.START_NEW_JOB.with());
+    Button fresh = new Button(StartText.NEW_JOB.with());
     fresh.setId("new-job");
     fresh.setOnAction(pressed -> job.make());
-    Button edit = new Button(Text.START_EDIT_JOB.with());
+    Button edit = new Button(StartText.EDIT_JOB.with());
     edit.setId("edit-job");
     edit.setOnAction(pressed -> job.edit());
     edit.disableProperty().bind(job.card().isNull());
@@ -47,7 +47,7 @@ final class JobPane extends Card {
     details.getStyleClass().add(Styles.FIELD);
     recent.getStyleClass().add(Styles.FIELD);
     Label first = Words.label(null, Styles.MUTED);
-    first.setText(Text.START_PRACTISE_WHY.with());
+    first.setText(StartText.PRACTISE_WHY.with());
     getChildren().addAll(name, engine, details, buttons, recent, first, practise);
     // Whoever has a job open knows what practising is.
     first.visibleProperty().bind(job.card().isNull());
@@ -58,22 +58,22 @@ final class JobPane extends Card {
   }
 
   private void show(JobCard card) {
-    name.setText(card == null ? Text.START_NO_JOB.with() : card.name());
+    name.setText(card == null ? StartText.NO_JOB.with() : card.name());
     details.getChildren().clear();
     engine.setVisible(card != null);
     engine.setManaged(card != null);
     if (card != null) {
       engine.show(card.job().engine().arrangement(), card.job().engine().cylinders());
       card.details().forEach(line -> details.getChildren().add(words(line)));
-      details.getChildren().add(muted(Text.START_JOB_FILE.with(card.file().toString())));
-      details.getChildren().add(muted(Text.START_LEDGER.with(job.ledger().toString())));
+      details.getChildren().add(muted(StartText.JOB_FILE.with(card.file().toString())));
+      details.getChildren().add(muted(StartText.LEDGER.with(job.ledger().toString())));
     }
   }
 
   private void showRecent() {
     recent.getChildren().clear();
     if (!job.recent().isEmpty()) {
-      recent.getChildren().add(muted(Text.START_RECENT.with()));
+      recent.getChildren().add(muted(StartText.RECENT.with()));
     }
     for (Path file : job.recent()) {
       Hyperlink link = new Hyperlink(file.getFileName().toString());
@@ -87,7 +87,7 @@ final class JobPane extends Card {
   private void choose() {
     FileAsking.Wish wish =
         new FileAsking.Wish(
-            Text.START_OPEN_JOB.with(), job.folder(), "", Text.START_JOB_FILES.with(), ".job.toml");
+            StartText.OPEN_JOB.with(), job.folder(), "", StartText.JOB_FILES.with(), ".job.toml");
     files.toOpen(wish, getScene().getWindow()).ifPresent(job::open);
   }
 

@@ -1,7 +1,7 @@
 package boreledger.station.bench.start;
 
 import boreledger.drivers.capture.Measure;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.job.Ring;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -64,7 +64,7 @@ public final class MeasureChoice {
   /** Why a ring cannot be gauged, in words; empty when it can, and for bores. */
   Optional<String> missingRing() {
     return measure.get() != Measure.BORE && ring.get() == null
-        ? Optional.of(Text.START_NEEDS_RING.with())
+        ? Optional.of(StartText.NEEDS_RING.with())
         : Optional.empty();
   }
 

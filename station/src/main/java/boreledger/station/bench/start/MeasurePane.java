@@ -7,6 +7,7 @@ import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Presence;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
+import boreledger.station.bench.words.StartText;
 import boreledger.station.bench.words.Text;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -20,11 +21,11 @@ import javafx.scene.control.TextField;
 /** What is gauged, and at which temperatures. */
 final class MeasurePane extends Card {
   MeasurePane(MeasureChoice choice) {
-    super(Text.START_WHAT.with());
+    super(StartText.WHAT.with());
     Map<Measure, String> words = new LinkedHashMap<>();
-    words.put(Measure.BORE, Text.START_BORES.with());
-    words.put(Measure.GAP, Text.START_GAPS.with());
-    words.put(Measure.RING_DEPTH, Text.START_RING_DEPTHS.with());
+    words.put(Measure.BORE, StartText.BORES.with());
+    words.put(Measure.GAP, StartText.GAPS.with());
+    words.put(Measure.RING_DEPTH, StartText.RING_DEPTHS.with());
     ComboBox<String> ring = new ComboBox<>(choice.rings());
     ring.setId("ring");
     ring.valueProperty().bindBidirectional(choice.ring());
@@ -32,16 +33,16 @@ final class MeasurePane extends Card {
     getChildren()
         .addAll(
             new Choice<>(words, choice.measure()),
-            Presence.when(ofRings, new Field(Text.START_RING.with(), ring)),
-            temperature("setting-temp", Text.START_SETTING_TEMP, choice.settingTemp()),
-            temperature("block-temp", Text.START_BLOCK_TEMP, choice.blockTemp()),
+            Presence.when(ofRings, new Field(StartText.RING.with(), ring)),
+            temperature("setting-temp", StartText.SETTING_TEMP, choice.settingTemp()),
+            temperature("block-temp", StartText.BLOCK_TEMP, choice.blockTemp()),
             hint());
   }
 
   private static Node temperature(String id, Text name, StringProperty value) {
     TextField field = new TextField();
     field.setId(id);
-    field.setPromptText(Text.START_TEMP_PROMPT.with());
+    field.setPromptText(StartText.TEMP_PROMPT.with());
     field.textProperty().bindBidirectional(value);
     Field named = new Field(name.with(), field);
     Label problem = Words.label(id + "-problem", Styles.PROBLEM);
@@ -53,7 +54,7 @@ final class MeasurePane extends Card {
 
   private static Label hint() {
     Label hint = Words.label(null, Styles.MUTED);
-    hint.setText(Text.START_TEMP_HINT.with());
+    hint.setText(StartText.TEMP_HINT.with());
     return hint;
   }
 }

@@ -4,7 +4,7 @@ import boreledger.drivers.serial.PortIdentity;
 import boreledger.station.bench.look.Field;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -22,9 +22,9 @@ final class PortPane extends VBox {
     ports.getStyleClass().add(Styles.FIELD);
     TextField port = new TextField();
     port.setId("port");
-    port.setPromptText(Text.START_PORT_PROMPT.with());
+    port.setPromptText(StartText.PORT_PROMPT.with());
     port.textProperty().bindBidirectional(gauge.port());
-    getChildren().addAll(new Field(Text.START_PORT.with(), port), ports);
+    getChildren().addAll(new Field(StartText.PORT.with(), port), ports);
     gauge.ports().addListener((ListChangeListener<PortIdentity>) change -> show());
     show();
   }
@@ -39,10 +39,10 @@ final class PortPane extends VBox {
     }
     if (gauge.ports().isEmpty()) {
       Label none = Words.label(null, Styles.MUTED);
-      none.setText(Text.START_NO_PORTS.with());
+      none.setText(StartText.NO_PORTS.with());
       ports.getChildren().add(none);
     }
-    Hyperlink again = new Hyperlink(Text.START_LOOK_AGAIN.with());
+    Hyperlink again = new Hyperlink(StartText.LOOK_AGAIN.with());
     again.getStyleClass().add(Styles.RECENT);
     again.setOnAction(pressed -> gauge.lookForPorts());
     ports.getChildren().add(again);

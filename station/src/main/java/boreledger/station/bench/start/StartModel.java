@@ -8,7 +8,7 @@ import boreledger.station.app.Workshop;
 import boreledger.station.bench.lesson.LessonModel;
 import boreledger.station.bench.look.Surroundings;
 import boreledger.station.bench.memory.Memory;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -151,13 +151,13 @@ public final class StartModel {
 
   private void taught(Path file) {
     gauge.taught(file);
-    taught.set(Text.START_TAUGHT.with(file.getFileName().toString()));
+    taught.set(StartText.TAUGHT.with(file.getFileName().toString()));
     teaching.set(false);
   }
 
   private Optional<String> missing() {
     if (job.card().get() == null) {
-      return Optional.of(Text.START_NEEDS_JOB.with());
+      return Optional.of(StartText.NEEDS_JOB.with());
     }
     return measuring.missingRing().or(gauge::missing).or(measuring::impossibleTemperature);
   }

@@ -8,7 +8,8 @@ import boreledger.station.bench.look.FileWindows;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
+import boreledger.station.bench.words.WindowText;
 import java.nio.file.Path;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
@@ -55,13 +56,13 @@ public final class StartRoom {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox choosing =
         new VBox(
-            Words.fixed(Text.START_TITLE.with(), Styles.ROOM_TITLE), scroll, new BeginPane(model));
+            Words.fixed(StartText.TITLE.with(), Styles.ROOM_TITLE), scroll, new BeginPane(model));
     choosing.getStyleClass().add(Styles.ROOM);
     StackPane view = new StackPane(choosing);
     view.setMinSize(0, 0);
     model.job().editing().subscribe(file -> edit(view, choosing, file, model, appearance, files));
     model.teaching().subscribe(on -> teach(view, choosing, on, model, files));
-    return new Room(ID, Text.ROOM_START.with(), view, () -> entered(model));
+    return new Room(ID, WindowText.ROOM_START.with(), view, () -> entered(model));
   }
 
   private static void entered(StartModel model) {

@@ -1,6 +1,6 @@
 package boreledger.station.bench.start;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.util.Optional;
 
 /**
@@ -24,11 +24,11 @@ record Temperature(String typed) {
       return Optional.empty();
     }
     if (!plain().matches("[+-]?\\d{1,4}(\\.\\d*)?")) {
-      return Optional.of(Text.START_TEMP_NO_NUMBER.with(typed.strip()));
+      return Optional.of(StartText.TEMP_NO_NUMBER.with(typed.strip()));
     }
     double degC = Double.parseDouble(plain());
     return degC < COLDEST_C || degC > HOTTEST_C
-        ? Optional.of(Text.START_TEMP_UNLIKELY.with(plain()))
+        ? Optional.of(StartText.TEMP_UNLIKELY.with(plain()))
         : Optional.empty();
   }
 

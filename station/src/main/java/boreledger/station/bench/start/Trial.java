@@ -1,7 +1,7 @@
 package boreledger.station.bench.start;
 
 import boreledger.station.bench.look.Surroundings;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.StartText;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -30,7 +30,7 @@ public final class Trial {
   /** Listens to a gauge on a port; a trial that goes on is ended first. */
   public void start(Path gauge, String port) {
     stop();
-    lines.setAll(Text.START_PRESS_NOW.with());
+    lines.setAll(StartText.PRESS_NOW.with());
     listening.set(true);
     int mine = count;
     around.background().execute(() -> listen(mine, gauge, port));

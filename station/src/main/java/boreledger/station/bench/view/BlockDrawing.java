@@ -4,7 +4,7 @@ import boreledger.station.bench.look.Drawing;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.model.BlockPicture;
 import boreledger.station.bench.model.BlockPicture.Bore;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.job.Engine.Arrangement;
 import boreledger.station.plan.Position;
 import java.util.function.Consumer;
@@ -62,7 +62,7 @@ final class BlockDrawing extends Drawing {
 
   private String spoken() {
     return isFocused() && !picture.bores().isEmpty()
-        ? Text.BLOCK_ACCESSIBLE_CHOICE.with(picture.spoken(), Integer.toString(chosen))
+        ? BenchText.BLOCK_ACCESSIBLE_CHOICE.with(picture.spoken(), Integer.toString(chosen))
         : picture.spoken();
   }
 

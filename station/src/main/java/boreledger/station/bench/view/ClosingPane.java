@@ -6,7 +6,7 @@ import boreledger.station.bench.look.VerdictSign;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Closing;
 import boreledger.station.bench.model.Verdict;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -34,7 +34,7 @@ final class ClosingPane extends VBox {
     HBox head = new HBox(sign, title);
     head.getStyleClass().add(Styles.CLOSING_HEAD);
     Label defers = Words.label("defers", Styles.DEFERS);
-    defers.setText(Text.OVER_DEFERS.with());
+    defers.setText(BenchText.OVER_DEFERS.with());
     getChildren().addAll(head, detail, scroll, defers);
     closing.subscribe(this::show);
   }
@@ -53,7 +53,7 @@ final class ClosingPane extends VBox {
     detail.setText(closing.detail());
     verdicts.getChildren().clear();
     if (closing.verdicts().isEmpty() && closing.cautions().isEmpty()) {
-      verdicts.getChildren().add(Words.fixed(Text.OVER_NO_RESULTS.with(), Styles.MUTED));
+      verdicts.getChildren().add(Words.fixed(BenchText.OVER_NO_RESULTS.with(), Styles.MUTED));
     }
     closing.verdicts().forEach(each -> verdicts.getChildren().add(line(each)));
     closing.cautions().forEach(each -> verdicts.getChildren().add(SayingPane.caution(each)));

@@ -6,7 +6,7 @@ import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Grid;
 import boreledger.station.bench.model.Grid.Cell;
 import boreledger.station.bench.model.Grid.Row;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.plan.Position;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +56,7 @@ final class GridView extends VBox {
     rows = grid.rows().size();
     columns(grid);
     if (rows > 0) {
-      table.addRow(0, head(Text.GRID_DEPTH.with()));
+      table.addRow(0, head(BenchText.GRID_DEPTH.with()));
       grid.columns().forEach(each -> table.addRow(0, head(each)));
       for (int i = 0; i < rows; i++) {
         row(i + 1, grid.rows().get(i));
@@ -109,7 +109,7 @@ final class GridView extends VBox {
     }
     button.setMinSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
-    button.setAccessibleText(Text.GRID_CELL_GO.with(cell.spoken()));
+    button.setAccessibleText(BenchText.GRID_CELL_GO.with(cell.spoken()));
     button.setOnAction(pressed -> goTo.accept(cell.position()));
     return button;
   }

@@ -5,7 +5,7 @@ import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Command;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -49,7 +49,8 @@ final class HandsPane extends VBox {
     button.getStyleClass().setAll(Styles.HAND);
     button.setOnAction(pressed -> asked(command));
     keys.key(command)
-        .subscribe(key -> button.setText(Text.COMMAND_KEY.with(command.words(), key.getName())));
+        .subscribe(
+            key -> button.setText(BenchText.COMMAND_KEY.with(command.words(), key.getName())));
     if (command == Command.CONFIRM || command == Command.LEAVE) {
       // While gauging, they stand beside the question that they answer.
       button.visibleProperty().bind(choosing);
@@ -66,8 +67,8 @@ final class HandsPane extends VBox {
     choosing.subscribe(
         now -> {
           waiting = null;
-          how.setText(Text.KEYS_HOW.with());
-          button.setText((now ? Text.KEYS_DONE : Text.KEYS_CHOOSE).with());
+          how.setText(BenchText.KEYS_HOW.with());
+          button.setText((now ? BenchText.KEYS_DONE : BenchText.KEYS_CHOOSE).with());
         });
     return button;
   }
@@ -75,7 +76,7 @@ final class HandsPane extends VBox {
   private void asked(Command command) {
     if (choosing.get()) {
       waiting = command;
-      how.setText(Text.KEYS_PRESS.with(command.words()));
+      how.setText(BenchText.KEYS_PRESS.with(command.words()));
     } else {
       model.perform(command);
     }
@@ -101,12 +102,12 @@ final class HandsPane extends VBox {
   private void chosen(KeyCode key, boolean alone) {
     if (key == KeyCode.ESCAPE) {
       waiting = null;
-      how.setText(Text.KEYS_HOW.with());
+      how.setText(BenchText.KEYS_HOW.with());
       return;
     }
     Optional<String> refusal =
-        alone ? keys.choose(waiting, key) : Optional.of(Text.KEYS_ALONE.with());
-    how.setText(refusal.orElseGet(() -> Text.KEYS_SET.with(waiting.words(), key.getName())));
+        alone ? keys.choose(waiting, key) : Optional.of(BenchText.KEYS_ALONE.with());
+    how.setText(refusal.orElseGet(() -> BenchText.KEYS_SET.with(waiting.words(), key.getName())));
     if (refusal.isEmpty()) {
       waiting = null;
     }

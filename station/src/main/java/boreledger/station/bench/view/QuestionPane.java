@@ -7,6 +7,7 @@ import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Command;
 import boreledger.station.bench.model.Question;
+import boreledger.station.bench.words.BenchText;
 import boreledger.station.bench.words.Text;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -26,8 +27,8 @@ final class QuestionPane extends HBox {
     VBox text = new VBox(words, why);
     text.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(text, Priority.ALWAYS);
-    Button take = answer(Command.CONFIRM, Text.QUESTION_TAKE, model::confirmHeld, keys);
-    Button leave = answer(Command.LEAVE, Text.QUESTION_LEAVE, model::leaveHeld, keys);
+    Button take = answer(Command.CONFIRM, BenchText.QUESTION_TAKE, model::confirmHeld, keys);
+    Button leave = answer(Command.LEAVE, BenchText.QUESTION_LEAVE, model::leaveHeld, keys);
     VBox answers = new VBox(take, leave);
     answers.getStyleClass().add(Styles.ANSWERS);
     answers.setMinWidth(Region.USE_PREF_SIZE);

@@ -4,7 +4,7 @@ import boreledger.station.bench.look.Sign;
 import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Saying;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -44,7 +44,7 @@ final class SayingPane extends VBox {
 
   static HBox caution(String sentence) {
     Label label = Words.label(null, Styles.CAUTION);
-    label.setText(Text.CAUTION.with(sentence));
+    label.setText(WindowText.CAUTION.with(sentence));
     HBox line = new HBox(new Sign(Sign.Kind.CAUTION), label);
     line.getStyleClass().add(Styles.CAUTION_LINE);
     return line;

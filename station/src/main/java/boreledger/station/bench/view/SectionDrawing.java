@@ -7,7 +7,7 @@ import boreledger.station.bench.model.Grid.State;
 import boreledger.station.bench.model.SectionPicture;
 import boreledger.station.bench.model.SectionPicture.Depth;
 import boreledger.station.bench.model.SectionPicture.Kind;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
@@ -83,7 +83,7 @@ final class SectionDrawing extends Drawing {
     add(new Rectangle(rightX, deckY, wall, height - deckY), Styles.WALL);
     add(new Line(0, deckY, leftX, deckY), Styles.DECK);
     add(new Line(rightX, deckY, rightX + wall, deckY), Styles.DECK);
-    words(Text.SECTION_DECK.with(), deckY - LINE_EM * em / 2, false);
+    words(BenchText.SECTION_DECK.with(), deckY - LINE_EM * em / 2, false);
   }
 
   private void mark(Depth depth, double y, double wall) {

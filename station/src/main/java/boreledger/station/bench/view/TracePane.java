@@ -4,7 +4,7 @@ import boreledger.station.bench.look.Styles;
 import boreledger.station.bench.look.Words;
 import boreledger.station.bench.model.Trace;
 import boreledger.station.bench.model.Trace.Point;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.BenchText;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -44,7 +44,7 @@ final class TracePane extends VBox {
     VBox.setVgrow(plot, Priority.ALWAYS);
     Region between = new Region();
     HBox.setHgrow(between, Priority.ALWAYS);
-    Label span = Words.fixed(Text.TRACE_SPAN.with(), Styles.MUTED);
+    Label span = Words.fixed(BenchText.TRACE_SPAN.with(), Styles.MUTED);
     getChildren().addAll(new HBox(words, between, span), plot);
     plot.widthProperty().addListener(changed -> draw());
     plot.heightProperty().addListener(changed -> draw());
@@ -57,7 +57,7 @@ final class TracePane extends VBox {
     setManaged(trace != null);
     if (trace != null) {
       words.setText(trace.words());
-      setAccessibleText(Text.TRACE_ACCESSIBLE.with(trace.words()));
+      setAccessibleText(BenchText.TRACE_ACCESSIBLE.with(trace.words()));
       draw();
     }
   }

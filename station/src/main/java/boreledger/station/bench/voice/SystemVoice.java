@@ -1,6 +1,7 @@
 package boreledger.station.bench.voice;
 
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.Language;
+import boreledger.station.bench.words.WindowText;
 import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -75,15 +76,15 @@ public final class SystemVoice implements Voice, AutoCloseable {
   }
 
   private void speak(String sentence) {
-    Optional<SpeechCommand> command = SpeechCommand.find(system, folders, Text.language());
+    Optional<SpeechCommand> command = SpeechCommand.find(system, folders, Language.spoken());
     if (command.isEmpty()) {
-      tell(Text.VOICE_NONE.with());
+      tell(WindowText.VOICE_NONE.with());
       return;
     }
     try {
       run(command.get(), sentence);
     } catch (IOException e) {
-      tell(Text.VOICE_FAILED.with(program(command.get()), String.valueOf(e.getMessage())));
+      tell(WindowText.VOICE_FAILED.with(program(command.get()), String.valueOf(e.getMessage())));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -103,9 +104,9 @@ public final class SystemVoice implements Voice, AutoCloseable {
         }
       }
       if (!process.waitFor(LONGEST_S, TimeUnit.SECONDS)) {
-        tell(Text.VOICE_LONG.with(program(command), Long.toString(LONGEST_S)));
+        tell(WindowText.VOICE_LONG.with(program(command), Long.toString(LONGEST_S)));
       } else if (process.exitValue() != 0) {
-        tell(Text.VOICE_STATUS.with(program(command), Integer.toString(process.exitValue())));
+        tell(WindowText.VOICE_STATUS.with(program(command), Integer.toString(process.exitValue())));
       }
     } finally {
       process.destroy();

@@ -8,6 +8,7 @@ import boreledger.station.bench.look.Switch;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.words.Language;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import boreledger.station.job.DisplayUnit;
 import java.util.List;
 import java.util.Locale;
@@ -37,9 +38,9 @@ public final class StationScene extends Scene {
   private static final String STYLE = "/boreledger/station/bench/bench.css";
   private static final Map<Light, Text> LIGHTS =
       Map.of(
-          Light.DARK, Text.LIGHT_DARK,
-          Light.BRIGHT, Text.LIGHT_BRIGHT,
-          Light.SUN, Text.LIGHT_SUN);
+          Light.DARK, WindowText.LIGHT_DARK,
+          Light.BRIGHT, WindowText.LIGHT_BRIGHT,
+          Light.SUN, WindowText.LIGHT_SUN);
 
   private final BenchModel model;
   private final Appearance appearance;
@@ -90,11 +91,11 @@ public final class StationScene extends Scene {
   private List<Node> switches() {
     return List.of(
         Switch.through("unit", appearance.unit(), StationScene::otherUnit, StationScene::unit),
-        Switch.of("sound", Text.SOUND_ON, Text.SOUND_OFF, model.mutedProperty()),
-        Switch.of("voice", Text.VOICE_OFF, Text.VOICE_ON, model.spokenProperty()),
+        Switch.of("sound", WindowText.SOUND_ON, WindowText.SOUND_OFF, model.mutedProperty()),
+        Switch.of("voice", WindowText.VOICE_OFF, WindowText.VOICE_ON, model.spokenProperty()),
         Switch.through("light", appearance.light(), Light::next, light -> LIGHTS.get(light).with()),
         language(),
-        Switch.of("screen", Text.SCREEN_WINDOW, Text.SCREEN_FULL, appearance.full()));
+        Switch.of("screen", WindowText.SCREEN_WINDOW, WindowText.SCREEN_FULL, appearance.full()));
   }
 
   private Node language() {
@@ -103,13 +104,14 @@ public final class StationScene extends Scene {
             "language", appearance.language(), Language::next, StationScene::languageWords);
     appearance
         .language()
-        .subscribe(now -> button.setAccessibleText(Text.LANGUAGE_SPOKEN.with(now.title())));
+        .subscribe(now -> button.setAccessibleText(WindowText.LANGUAGE_SPOKEN.with(now.title())));
     return button;
   }
 
   private static String languageWords(Language wanted) {
-    boolean isSpoken = wanted == Text.language();
-    return (isSpoken ? Text.LANGUAGE_KEY : Text.LANGUAGE_NEXT_START).with(wanted.title());
+    boolean isSpoken = wanted == Language.spoken();
+    return (isSpoken ? WindowText.LANGUAGE_KEY : WindowText.LANGUAGE_NEXT_START)
+        .with(wanted.title());
   }
 
   private static DisplayUnit otherUnit(DisplayUnit unit) {
@@ -121,9 +123,9 @@ public final class StationScene extends Scene {
 
   private static String unit(DisplayUnit unit) {
     if (unit == null) {
-      return Text.UNIT_OF_JOB.with();
+      return WindowText.UNIT_OF_JOB.with();
     }
-    return (unit == DisplayUnit.MM ? Text.UNIT_MM : Text.UNIT_IN).with();
+    return (unit == DisplayUnit.MM ? WindowText.UNIT_MM : WindowText.UNIT_IN).with();
   }
 
   private void pressed(KeyEvent event) {

@@ -4,7 +4,7 @@ import boreledger.station.bench.look.Appearance;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.model.Heading;
-import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import java.util.List;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -56,7 +56,7 @@ public final class StationWindow {
   private void entitle(Heading heading) {
     stage.setTitle(
         heading.job().isEmpty()
-            ? Text.PROGRAM.with()
-            : Text.WINDOW_TITLE.with(heading.job(), heading.gauged()));
+            ? WindowText.PROGRAM.with()
+            : WindowText.WINDOW_TITLE.with(heading.job(), heading.gauged()));
   }
 }

@@ -3,6 +3,7 @@ package boreledger.station.bench.words;
 import boreledger.station.wording.Vocabulary;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 
 /** A language that the window speaks; each has its bundle, with every key of {@link Text}. */
@@ -11,6 +12,8 @@ public enum Language {
   ENGLISH("English", Locale.ROOT),
   /** German, in {@code bench_de.properties}. */
   GERMAN("Deutsch", Locale.GERMAN);
+
+  private static final AtomicReference<Language> SPOKEN = new AtomicReference<>(ENGLISH);
 
   private final String title;
   private final Locale locale;
@@ -22,6 +25,16 @@ public enum Language {
     this.locale = locale;
     this.vocabulary = Vocabulary.of(locale);
     this.words = ResourceBundle.getBundle("boreledger.station.bench.bench", locale);
+  }
+
+  /** Speaks a language from now on; words that were asked for before stay as they are. */
+  public static void speak(Language chosen) {
+    SPOKEN.set(chosen);
+  }
+
+  /** The language that is spoken; English until another is chosen. */
+  public static Language spoken() {
+    return SPOKEN.get();
   }
 
   /** The language of a locale, whatever its country; English when there is no bundle for it. */

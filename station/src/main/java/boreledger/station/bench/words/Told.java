@@ -13,7 +13,7 @@ public final class Told {
 
   /** The words of the language that is spoken. */
   public static Vocabulary vocabulary() {
-    return Text.language().vocabulary();
+    return Language.spoken().vocabulary();
   }
 
   /** Puts statements into words, with lengths as a room shows them. */

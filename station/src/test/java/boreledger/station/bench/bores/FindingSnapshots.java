@@ -9,7 +9,6 @@ import boreledger.station.bench.gaps.GapsStates;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -59,9 +58,9 @@ class FindingSnapshots {
   @Test
   void gapsFiledAndSupposedOtherwise() throws Exception {
     draw("gaps-filed", GapsStates::filedAndSupposed);
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     draw("gaps-filed-de", GapsStates::filedAndSupposed);
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   private void draw(String name, Function<House, Room> make) throws Exception {
@@ -73,12 +72,12 @@ class FindingSnapshots {
     WaitForAsyncUtils.asyncFx(
             () -> {
               for (Language language : Language.values()) {
-                Text.speak(language);
+                Language.speak(language);
                 String spoken = name + "-" + language.title().toLowerCase(Locale.ROOT);
                 RoomPictures.draw(house, make.apply(house), out, spoken);
                 RoomPictures.draw(empty, make.apply(empty), out, spoken + "-empty");
               }
-              Text.speak(Language.ENGLISH);
+              Language.speak(Language.ENGLISH);
               return null;
             })
         .get();

@@ -39,7 +39,7 @@ class JobFormLayoutTest {
 
   @AfterEach
   void speakEnglish() {
-    boreledger.station.bench.words.Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @ParameterizedTest
@@ -50,7 +50,7 @@ class JobFormLayoutTest {
   })
   void everythingFitsWhateverIsWrong(Language language, double width, double height)
       throws Exception {
-    boreledger.station.bench.words.Text.speak(language);
+    Language.speak(language);
     WaitForAsyncUtils.asyncFx(
             () -> {
               check(Forms.SAMPLE, false, width, height);

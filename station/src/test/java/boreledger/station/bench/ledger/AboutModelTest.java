@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import boreledger.drivers.capture.Measure;
 import boreledger.station.app.Standing;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import boreledger.station.results.JobResults;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
@@ -36,7 +35,7 @@ class AboutModelTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @Test
@@ -129,7 +128,7 @@ class AboutModelTest {
 
   @Test
   void whatTheLedgerRefusesIsToldInTheLanguageThatIsSpoken() {
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     about.blockTemp().set("24");
     about.fromEntry().set("1");
     say();

@@ -9,7 +9,6 @@ import boreledger.station.app.EntryLine;
 import boreledger.station.app.Standing;
 import boreledger.station.app.UsageProblem;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import boreledger.station.ledger.EntryBody.Moved;
 import boreledger.station.ledger.EntryBody.TakenBack;
 import boreledger.station.ledger.LedgerFault;
@@ -39,7 +38,7 @@ class CorrectionModelTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @Test
@@ -134,7 +133,7 @@ class CorrectionModelTest {
         (ledger, bodies) -> {
           throw new LedgerFault("session 7 is being gauged; end or stop it at the bench first");
         };
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     EntryLine line = takeBack(4);
     assertTrue(correction.problem().get().startsWith("Sitzung 7 wird gerade gemessen"));
 

@@ -80,13 +80,13 @@ class LedgerLayoutTest {
         "compared-gaps"
       })
   void fitsInGermanToo(String state) throws Exception {
-    boreledger.station.bench.words.Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     everythingFits(state);
   }
 
   @AfterEach
   void speakEnglish() {
-    boreledger.station.bench.words.Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   private static void check(Scene scene, String where) {

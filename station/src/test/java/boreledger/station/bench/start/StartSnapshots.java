@@ -6,7 +6,6 @@ import boreledger.station.bench.RoomPictures;
 import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -56,10 +55,10 @@ class StartSnapshots {
 
   @Test
   void aGaugeIsTaughtInGerman() throws Exception {
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     draw("lesson-certain-de", model -> Lessons.certain(model, folder));
     draw("lesson-half-de", model -> Lessons.halfWay(model, folder));
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   private void draw(String name, java.util.function.Consumer<StartModel> state) throws Exception {

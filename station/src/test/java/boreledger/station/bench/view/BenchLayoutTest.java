@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.LayoutCheck;
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,7 +36,7 @@ class BenchLayoutTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   static Stream<Arguments> states() throws Exception {
@@ -54,7 +53,7 @@ class BenchLayoutTest {
   @ParameterizedTest
   @MethodSource("states")
   void everythingFits(Language language, String state) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     try (BenchStates states = new BenchStates(folder)) {
       states.play(state);
       for (double[] size : Scenes.SIZES) {
@@ -74,7 +73,7 @@ class BenchLayoutTest {
   @ParameterizedTest
   @EnumSource
   void theChoiceOfKeysFits(Language language) throws Exception {
-    Text.speak(language);
+    Language.speak(language);
     try (BenchStates states = new BenchStates(folder)) {
       states.play("noticed");
       for (double[] size : Scenes.SIZES) {

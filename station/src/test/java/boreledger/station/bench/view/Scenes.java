@@ -7,7 +7,9 @@ import boreledger.station.bench.look.Room;
 import boreledger.station.bench.memory.Memory;
 import boreledger.station.bench.model.BenchModel;
 import boreledger.station.bench.window.StationScene;
+import boreledger.station.bench.words.LedgerText;
 import boreledger.station.bench.words.Text;
+import boreledger.station.bench.words.WindowText;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -29,7 +31,7 @@ final class Scenes {
 
   // The rail has to hold the names of all rooms.
   private static final List<Text> OTHERS =
-      List.of(Text.ROOM_START, Text.ROOM_BORES, Text.ROOM_GAPS, Text.LEDGER_ROOM);
+      List.of(WindowText.ROOM_START, WindowText.ROOM_BORES, WindowText.ROOM_GAPS, LedgerText.ROOM);
 
   private Scenes() {}
 

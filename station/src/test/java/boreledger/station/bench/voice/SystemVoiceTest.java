@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import boreledger.station.bench.words.Language;
-import boreledger.station.bench.words.Text;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,7 +31,7 @@ class SystemVoiceTest {
 
   @AfterEach
   void speakEnglish() {
-    Text.speak(Language.ENGLISH);
+    Language.speak(Language.ENGLISH);
   }
 
   @Test
@@ -49,7 +48,7 @@ class SystemVoiceTest {
 
   @Test
   void theLanguageIsTheWindowsAndInputIsUtf8() throws Exception {
-    Text.speak(Language.GERMAN);
+    Language.speak(Language.GERMAN);
     program(
         "espeak-ng",
         "{ printf '%s ' \"$@\"; cat; } > " + out("part") + "; mv " + out("part", "said"));
